@@ -202,7 +202,8 @@ public final class BodyChartDrawing {
         return (int) Math.ceil(FIGURE_HEIGHT * SMALL) + 8;
     }
 
-    private static String sideNote(Set<View> views) {
+    /** Says which side of a small drawing is the patient's right. */
+    public String sideNote(Set<View> views) {
         return views.size() == 2 ? "Front: patient’s right is on the left. Back: on the right."
                 : views.contains(View.BACK) ? "Seen from behind: patient’s right is on the right."
                 : "Seen from the front: patient’s right is on the left.";
