@@ -7,10 +7,6 @@ import java.util.Map;
 /** Judges every criterion of the assessment; what was not looked at stays so and is counted as that. */
 public final class Assessor {
 
-    private static final String SCREEN_TOP = "SC-1";
-    private static final String SCREEN_TOP_PROGRESSIVE = "SC-8";
-    private static final String GAZE = "SC-2";
-
     private final List<Criterion> criteria;
     private final Targets targets;
 
@@ -19,7 +15,14 @@ public final class Assessor {
         this.targets = targets;
     }
 
-    /** What was found at a work place, ready to be judged. */
+    /**
+     * What was found at a work place, ready to be judged.
+     *
+     * @param tapeError standard error of a length read at the work place, in mm, in [0, 100]
+     * @param screenHeight height of what the screen shows, in mm; NaN when not looked at
+     * @param measured by key: the ids of measured criteria and the keys that criteria read
+     * @param observed by criterion id
+     */
     public record Found(Person person, Workstation station, double tapeError, double screenHeight, Map<String, Measurement> measured,
             Map<String, Grade> observed) {
 
@@ -30,14 +33,12 @@ public final class Assessor {
         }
     }
 
-    /** Returns one result for every criterion, in the order of the content; the two rules for the screen top share one place. */
+    /** Returns one result for every criterion, in the order of the content; a rule for other lenses is left out. */
     public List<CriterionResult> judge(Found found) {
-        boolean progressive = found.person().lenses() == Lenses.PROGRESSIVE;
         FitModel model = new FitModel(found.person(), found.station(), targets);
         List<CriterionResult> results = new ArrayList<>();
         for (Criterion criterion : criteria) {
-            boolean other = progressive ? criterion.id().equals(SCREEN_TOP) : criterion.id().equals(SCREEN_TOP_PROGRESSIVE);
-            if (!other) {
+            if (criterion.lenses() == null || criterion.lenses() == found.person().lenses()) {
                 results.add(judge(criterion, found, model));
             }
         }
@@ -49,7 +50,7 @@ public final class Assessor {
         return switch (criterion.kind()) {
             case OBSERVED -> CriterionResult.observed(criterion, found.observed().getOrDefault(criterion.id(), Grade.NOT_ASKED));
             case MEASURED -> CriterionResult.measured(criterion,
-                    found.measured().getOrDefault(criterion.id(), Measurement.notLookedAt()), criterion.bands());
+                    found.measured().getOrDefault(criterion.reads(), Measurement.notLookedAt()), criterion.bands());
             case FIT -> fit(criterion, found, model);
             case GAZE -> CriterionResult.measured(criterion, gaze(found), criterion.bands());
         };
@@ -95,12 +96,13 @@ public final class Assessor {
         return new Measurement(Gaze.belowHorizontal(drop, at.distance()), eye.how(), eye.standardError() * degreesPerMm);
     }
 
-    /** A low screen is accepted when its centre is seen at a good angle and its top is not above the eye. */
+    /** For ordinary lenses a low screen is accepted when its centre is seen at a good angle and its top is not above the eye. */
     private static void lowScreenAccepted(List<CriterionResult> results) {
-        boolean goodGaze = results.stream().anyMatch(result -> result.criterion().id().equals(GAZE) && result.verdict() == Verdict.IN_RANGE);
+        boolean goodGaze = results.stream()
+                .anyMatch(result -> result.criterion().kind() == Criterion.Kind.GAZE && result.verdict() == Verdict.IN_RANGE);
         if (goodGaze) {
-            results.replaceAll(result -> result.criterion().id().equals(SCREEN_TOP) && result.value() >= 0
-                    ? result.judged(Verdict.IN_RANGE) : result);
+            results.replaceAll(result -> result.criterion().deviation() == Deviation.SCREEN_DROP
+                    && result.criterion().lenses() == Lenses.SINGLE_OR_NONE && result.value() >= 0 ? result.judged(Verdict.IN_RANGE) : result);
         }
     }
 }

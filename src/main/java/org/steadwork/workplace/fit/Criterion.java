@@ -8,12 +8,17 @@ import java.util.List;
  *
  * @param unit of its value; empty when observed
  * @param deviation which deviation of the fit it judges; null otherwise
+ * @param lenses the lenses it is for; null for any
+ * @param reads key of the measurement it judges; its id unless content says otherwise
  * @param bands its own bands; null unless measured (or worked out beside the fit, as the gaze angle is)
- * @param status where the bands come from: PROP our proposal, V, S, M, CP as for a source
+ * @param status where the bands come from: PROP our proposal, V, S, M, CP as for a source; empty without bands
  * @param regions keys of the body regions it may contribute to
+ * @param also what else it may concern, such as the eyes; empty for nothing
+ * @param evidenceNote the evidence in the words of its source, where a grade says too little; empty otherwise
  */
 public record Criterion(String id, String group, String label, Kind kind, String measured, String target, String unit, Deviation deviation,
-        Bands bands, String status, List<String> regions, Evidence evidence, String adjustment, String source) {
+        Lenses lenses, String reads, Bands bands, String status, List<String> regions, String also, Evidence evidence, String evidenceNote,
+        String adjustment, String source) {
 
     public Criterion {
         if ((kind == Kind.FIT) != (deviation != null) || (kind == Kind.MEASURED || kind == Kind.GAZE) != (bands != null)) {

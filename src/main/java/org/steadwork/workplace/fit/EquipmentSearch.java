@@ -83,11 +83,15 @@ final class EquipmentSearch {
         }
         List<Deviation> cleared = new ArrayList<>();
         for (Deviation deviation : Deviation.values()) {
-            if (today.verdict(deviation, best) != Verdict.IN_RANGE && changed.verdict(deviation, settings) == Verdict.IN_RANGE) {
+            if (off(today.verdict(deviation, best)) && !off(changed.verdict(deviation, settings))) {
                 cleared.add(deviation);
             }
         }
         double remains = changed.cost(settings);
         return Optional.of(new EquipmentGain(List.copyOf(items), cost - remains, remains, settings, changed.deviations(settings), cleared));
+    }
+
+    private static boolean off(Verdict verdict) {
+        return verdict == Verdict.NEAR_THE_EDGE || verdict == Verdict.OUT_OF_RANGE;
     }
 }

@@ -1,10 +1,12 @@
 package org.steadwork.workplace.fit;
 
+import java.util.Arrays;
+
 /**
  * How good a setting is, in tiers compared one after the other: a later one counts only when the earlier ones are equal.
  * First the thigh contact (mm), then the clearance missing to its green edge (mm), then the weighted mm outside green of
  * feet, elbow, eye, and of depth, distance and armrest together; inside the bands the squared distance from the aim of
- * feet, elbow and eye; then fewer things in use, the smaller change from today, and the lower footrest.
+ * feet, elbow and eye, and of depth and armrest together; then fewer things in use, the smaller change from today, and the lower footrest.
  */
 public final class Objective implements Comparable<Objective> {
 
@@ -24,6 +26,7 @@ public final class Objective implements Comparable<Objective> {
                 cost(model, Deviation.SCREEN_DROP, at),
                 cost(model, Deviation.KNEE_GAP, at) + cost(model, Deviation.DISTANCE, at) + cost(model, Deviation.ARMREST, at),
                 squared(model, Deviation.FEET, at), squared(model, Deviation.ELBOW, at), squared(model, Deviation.SCREEN_DROP, at),
+                squared(model, Deviation.KNEE_GAP, at) + squared(model, Deviation.ARMREST, at),
                 at.footrest() > 0 ? 1 : 0, at.changeFrom(model.station().present()), at.footrest());
     }
 
@@ -63,6 +66,6 @@ public final class Objective implements Comparable<Objective> {
 
     @Override
     public String toString() {
-        return java.util.Arrays.toString(tiers);
+        return Arrays.toString(tiers);
     }
 }

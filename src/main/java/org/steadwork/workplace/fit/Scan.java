@@ -12,11 +12,15 @@ final class Scan {
     private final FitModel model;
     private final Travel seat;
     private final Travel desk;
+    private final Travel screen;
+    private final Target drop;
 
     Scan(FitModel model) {
         this.model = model;
         this.seat = travel(Part.SEAT);
         this.desk = travel(Part.DESK);
+        this.screen = model.station().travel(Part.SCREEN_TOP).orElse(null);
+        this.drop = model.target(Deviation.SCREEN_DROP);
     }
 
     private Travel travel(Part part) {
@@ -31,9 +35,9 @@ final class Scan {
             double height = seat.setting(i);
             TreeSet<Double> tops = desks(height);
             for (double footrest : footrests(height)) {
-                Settings seated = alongside.with(Part.SEAT, height).with(Part.FOOTREST, footrest);
                 for (double top : tops) {
-                    Settings candidate = screen(seated.with(Part.DESK, top));
+                    Settings candidate = new Settings(alongside.seatDepth(), alongside.cushion(), height, footrest, top, alongside.armrest(),
+                            screenTop(height, top), alongside.distance());
                     Objective objective = Objective.of(model, candidate);
                     if (least == null || objective.compareTo(least) < 0) {
                         best = candidate;
@@ -68,9 +72,7 @@ final class Scan {
         add(tops, atElbow + elbow.aim());
         add(tops, atElbow + elbow.green().low());
         add(tops, atElbow + elbow.green().high());
-        Travel screen = model.station().travel(Part.SCREEN_TOP).orElse(null);
         if (screen != null) {
-            Target drop = model.target(Deviation.SCREEN_DROP);
             for (double limit : new double[] {screen.low(), screen.high()}) {
                 double eyeAboveLimit = height + model.eye() - limit;
                 add(tops, eyeAboveLimit - drop.aim());
@@ -109,18 +111,18 @@ final class Scan {
         return model.station().travel(Part.DISTANCE).map(travel -> travel.clip(wanted)).orElse(wanted);
     }
 
-    private Settings screen(Settings at) {
-        double wanted = at.seat() + model.eye() - model.target(Deviation.SCREEN_DROP).aim();
+    private double screenTop(double height, double top) {
+        double wanted = height + model.eye() - drop.aim();
         if (Double.isNaN(wanted)) {
-            return at.with(Part.SCREEN_TOP, model.station().present().screenTop());
+            return model.station().present().screenTop();
         }
-        Travel above = model.station().travel(Part.SCREEN_TOP).orElse(null);
-        if (above == null) {
-            return at.with(Part.SCREEN_TOP, wanted);
+        if (screen == null) {
+            return wanted;
         }
-        double lower = at.desk() + above.atOrBelow(wanted - at.desk());
-        double higher = at.desk() + above.atOrAbove(wanted - at.desk());
-        return better(at.with(Part.SCREEN_TOP, lower), at.with(Part.SCREEN_TOP, higher), Deviation.SCREEN_DROP);
+        double lower = top + screen.atOrBelow(wanted - top);
+        double higher = top + screen.atOrAbove(wanted - top);
+        double eye = height + model.eye();
+        return better(drop, eye - lower, eye - higher) ? lower : higher;
     }
 
     private double nearest(Part part, double wanted, Settings at, Deviation judged) {
@@ -128,17 +130,16 @@ final class Scan {
         if (travel == null || Double.isNaN(wanted)) {
             return model.station().present().value(part);
         }
-        Settings below = at.with(part, travel.atOrBelow(wanted));
-        Settings above = at.with(part, travel.atOrAbove(wanted));
-        return better(below, above, judged).value(part);
+        double below = travel.atOrBelow(wanted);
+        double above = travel.atOrAbove(wanted);
+        boolean first = better(model.target(judged), model.deviation(judged, at.with(part, below)), model.deviation(judged, at.with(part, above)));
+        return first ? below : above;
     }
 
-    private Settings better(Settings one, Settings other, Deviation judged) {
-        Target target = model.target(judged);
-        double first = model.deviation(judged, one);
-        double second = model.deviation(judged, other);
+    /** Tells whether the first deviation costs less than the second, or as much and is no further from the aim. */
+    private static boolean better(Target target, double first, double second) {
         int byCost = Double.compare(target.cost(first), target.cost(second));
         int byAim = Double.compare(Math.abs(first - target.aim()), Math.abs(second - target.aim()));
-        return (byCost != 0 ? byCost : byAim) <= 0 ? one : other;
+        return (byCost != 0 ? byCost : byAim) <= 0;
     }
 }
