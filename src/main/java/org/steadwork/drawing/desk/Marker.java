@@ -20,8 +20,8 @@ final class Marker {
                     Ink.line(colour, 1.8).fill(Palette.PAPER));
             case OUT_OF_RANGE -> {
                 pen.rectangle(x - r, y - r, 2 * r, 2 * r, 0, Ink.filled(colour));
-                pen.line(new Point(x, y - r * .6), new Point(x, y + r * .15), Ink.line(Palette.PAPER, 1.7));
-                pen.line(new Point(x, y + r * .45), new Point(x, y + r * .6), Ink.line(Palette.PAPER, 1.7));
+                pen.rectangle(x - .85, y - r * .62, 1.7, r * .76, 0, Ink.filled(Palette.PAPER));
+                pen.rectangle(x - .85, y + r * .38, 1.7, 1.7, 0, Ink.filled(Palette.PAPER));
             }
             case NOT_MEASURED -> pen.circle(new Point(x, y), r, Ink.line(colour, 1.4).dash("1.5 2"));
         }

@@ -31,7 +31,8 @@ final class SightLines {
                 gaze(state);
             }
         }
-        return frame.at(sheet.leading().screenX(), base + (sheet.show() == Show.BOTH ? row : 0));
+        Placed leading = sheet.leading();
+        return leading.settings().measured(SCREEN_DISTANCE) ? frame.at(leading.screenX(), base + row) : frame.at(leading.face().aim());
     }
 
     private void distance(Placed state, double y) {
