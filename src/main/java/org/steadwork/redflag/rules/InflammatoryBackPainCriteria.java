@@ -30,10 +30,10 @@ public final class InflammatoryBackPainCriteria implements PublishedRule {
     public RuleResult evaluate(ScreenAnswers answers) {
         Answer gate = answers.of(GATE);
         Range count = Range.of(COUNTED.stream().map(answers::of).toList());
-        if (gate == Answer.NO) {
-            return RuleResult.of(Outcome.NOT_APPLICABLE, count);
+        if (gate != Answer.YES) {
+            return RuleResult.of(gate == Answer.NO ? Outcome.NOT_APPLICABLE : Outcome.INCOMPLETE, count);
         }
-        return RuleResult.of(switch (Logic.allOf(gate, count.atLeast(MET_FROM))) {
+        return RuleResult.of(switch (count.atLeast(MET_FROM)) {
             case YES -> Outcome.MET;
             case NO -> Outcome.NOT_MET;
             default -> Outcome.INCOMPLETE;

@@ -43,10 +43,10 @@ public final class OttawaAnkleFootRule implements PublishedRule {
     @Override
     public RuleResult evaluate(ScreenAnswers answers) {
         Answer inZone = answers.of(zone);
-        if (inZone == Answer.NO) {
-            return RuleResult.of(Outcome.NOT_APPLICABLE);
+        if (inZone != Answer.YES) {
+            return RuleResult.of(inZone == Answer.NO ? Outcome.NOT_APPLICABLE : Outcome.INCOMPLETE);
         }
-        return RuleResult.of(switch (Logic.allOf(inZone, Logic.anyOf(any.stream().map(answers::of).toList()))) {
+        return RuleResult.of(switch (Logic.anyOf(any.stream().map(answers::of).toList())) {
             case YES -> Outcome.XRAY_BY_RULE;
             case NO -> Outcome.NO_XRAY_BY_RULE;
             default -> Outcome.INCOMPLETE;

@@ -38,14 +38,11 @@ public final class SpondyloarthritisReferral implements PublishedRule {
     }
 
     private static Outcome outcome(Answer gate, Range count) {
-        if (gate == Answer.NO) {
-            return Outcome.NOT_APPLICABLE;
+        if (gate != Answer.YES) {
+            return gate == Answer.NO ? Outcome.NOT_APPLICABLE : Outcome.INCOMPLETE;
         }
         if (count.high() < ASK_AT) {
             return Outcome.BELOW_CRITERIA;
-        }
-        if (gate != Answer.YES) {
-            return Outcome.INCOMPLETE;
         }
         if (count.low() >= REFER_FROM) {
             return Outcome.REFER_RHEUM;
