@@ -15,11 +15,13 @@ import java.util.OptionalDouble;
  * @param outcome false for a risk screen, on which change means nothing
  * @param cannotImproveBelow baseline under which the scale cannot show improvement; empty when not known
  * @param cannotWorsenAbove baseline above which it cannot show worsening
+ * @param everyDays how often it is due, in days; 0 for once at the start of care
+ * @param loinc the LOINC code of the score, blank when none is confirmed
  */
 public record Instrument(String key, String name, String label, String version, String unit, List<String> regions, List<Item> items,
         ScoringRule rule, Direction direction, double lowest, double highest, boolean outcome, List<Band> bands,
         List<Threshold> thresholds, OptionalDouble cannotImproveBelow, OptionalDouble cannotWorsenAbove, int everyDays,
-        String scheduleWords, String permission, String source, List<String> notes) {
+        String scheduleWords, String permission, String source, String loinc, List<String> notes) {
 
     public Instrument {
         regions = List.copyOf(regions);
