@@ -18,7 +18,7 @@ import java.time.LocalDateTime;
 @AnalyzeClasses(packages = "org.steadwork", importOptions = DoNotIncludeTests.class)
 class WallsTest {
 
-    private static final String[] PURE = {"org.steadwork.kernel.."};
+    private static final String[] PURE = {"org.steadwork.kernel..", "org.steadwork.letter.disclosure.."};
 
     @ArchTest
     static final ArchRule coreIsPlainJava = classes().that().resideInAnyPackage(PURE).should().onlyDependOnClassesThat()
