@@ -1,0 +1,28 @@
+package org.steadwork.account;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The accounts of the clinic. */
+@ApplicationScoped
+public class Accounts implements PanacheRepository<Account> {
+
+    public Optional<Account> named(String userName) {
+        return find("userName", userName.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
+    }
+
+    public List<Account> clinicians() {
+        return list("active = true and role in ?1 order by displayName", List.of(Role.CLINICIAN, Role.LEAD));
+    }
+
+    public List<Account> all() {
+        return list("order by active desc, displayName");
+    }
+
+    public boolean none() {
+        return count() == 0;
+    }
+}

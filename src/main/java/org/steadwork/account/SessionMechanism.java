@@ -1,0 +1,48 @@
+package org.steadwork.account;
+
+import io.quarkus.security.identity.IdentityProviderManager;
+import io.quarkus.security.identity.SecurityIdentity;
+import io.quarkus.security.identity.request.AuthenticationRequest;
+import io.quarkus.vertx.http.runtime.security.ChallengeData;
+import io.quarkus.vertx.http.runtime.security.HttpAuthenticationMechanism;
+import io.smallrye.mutiny.Uni;
+import io.smallrye.mutiny.infrastructure.Infrastructure;
+import io.vertx.core.http.Cookie;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+
+/** Tells from the session cookie who is asking; who is not signed in is sent to the sign-in page. */
+@ApplicationScoped
+class SessionMechanism implements HttpAuthenticationMechanism {
+
+    /** A plain name: browsers refuse the {@code __Host-} prefix over plain HTTP, and the clinic's own machine uses that. */
+    static final String COOKIE = "steadwork-session";
+
+    @Inject
+    Sessions sessions;
+
+    @Override
+    public Uni<SecurityIdentity> authenticate(RoutingContext context, IdentityProviderManager providers) {
+        Cookie cookie = context.request().getCookie(COOKIE);
+        if (cookie == null || cookie.getValue().isBlank()) {
+            return Uni.createFrom().nullItem();
+        }
+        return Uni.createFrom().item(() -> (SecurityIdentity) sessions.identity(cookie.getValue()).orElse(null))
+                .runSubscriptionOn(Infrastructure.getDefaultWorkerPool());
+    }
+
+    @Override
+    public Uni<ChallengeData> getChallenge(RoutingContext context) {
+        String back = URLEncoder.encode(context.normalizedPath(), StandardCharsets.UTF_8);
+        return Uni.createFrom().item(new ChallengeData(303, "Location", "/sign-in?to=" + back));
+    }
+
+    @Override
+    public Set<Class<? extends AuthenticationRequest>> getCredentialTypes() {
+        return Set.of();
+    }
+}

@@ -1,0 +1,163 @@
+package org.steadwork.casefile;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.LocalDate;
+import org.hibernate.envers.Audited;
+import org.hibernate.envers.RelationTargetAuditMode;
+import org.steadwork.account.Account;
+import org.steadwork.kernel.StaleVersionException;
+import org.steadwork.people.Patient;
+
+/** One episode of care of one patient: the complaint, who treats it, when it was opened and closed. */
+@Entity
+@Table(name = "case_file")
+@Audited(targetAuditMode = RelationTargetAuditMode.NOT_AUDITED)
+public class CaseFile {
+
+    @Id
+    @GeneratedValue(generator = "case_file_seq")
+    @SequenceGenerator(name = "case_file_seq", sequenceName = "case_file_seq")
+    private Long id;
+
+    @Version
+    private int version;
+
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "patient_id")
+    private Patient patient;
+
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "clinician_id")
+    private Account clinician;
+
+    private String complaint;
+
+    @Column(name = "onset_on")
+    private LocalDate onsetOn;
+
+    @Column(name = "referred_by")
+    private String referredBy;
+
+    private String history;
+
+    @Column(name = "opened_on")
+    private LocalDate openedOn;
+
+    @Column(name = "closed_on")
+    private LocalDate closedOn;
+
+    @Column(name = "close_reason")
+    private String closeReason;
+
+    @Column(name = "next_review_on")
+    private LocalDate nextReviewOn;
+
+    protected CaseFile() {
+    }
+
+    /** Opens a case; {@code openedOn} is not before the patient's birth. */
+    public CaseFile(Patient patient, Account clinician, String complaint, LocalDate onsetOn, LocalDate openedOn) {
+        if (openedOn.isBefore(patient.birthDate())) {
+            throw new IllegalArgumentException("A case cannot be opened on " + openedOn + ", before the patient was born");
+        }
+        this.patient = patient;
+        this.clinician = clinician;
+        this.openedOn = openedOn;
+        describe(complaint, onsetOn, null, null);
+    }
+
+    /** @param onsetOn first day of the complaint, null when not known; between birth and opening */
+    public void describe(String complaint, LocalDate onsetOn, String referredBy, String history) {
+        if (onsetOn != null && (onsetOn.isAfter(openedOn) || onsetOn.isBefore(patient.birthDate()))) {
+            throw new IllegalArgumentException("A complaint begins between birth and the opening of the case, but was " + onsetOn);
+        }
+        this.complaint = complaint;
+        this.onsetOn = onsetOn;
+        this.referredBy = referredBy;
+        this.history = history;
+    }
+
+    public void close(LocalDate on, String reason) {
+        if (closedOn != null) {
+            throw new IllegalStateException("Case " + id + " was already closed on " + closedOn);
+        }
+        if (on.isBefore(openedOn)) {
+            throw new IllegalArgumentException("A case opened on " + openedOn + " cannot be closed earlier, on " + on);
+        }
+        closedOn = on;
+        closeReason = reason;
+        nextReviewOn = null;
+    }
+
+    public void reviewOn(LocalDate day) {
+        if (day != null && day.isBefore(openedOn)) {
+            throw new IllegalArgumentException("A case opened on " + openedOn + " cannot be reviewed earlier, on " + day);
+        }
+        nextReviewOn = day;
+    }
+
+    public void requireVersion(int seen) {
+        StaleVersionException.check(seen, version);
+    }
+
+    public Long id() {
+        return id;
+    }
+
+    public int version() {
+        return version;
+    }
+
+    public Patient patient() {
+        return patient;
+    }
+
+    public Account clinician() {
+        return clinician;
+    }
+
+    public String complaint() {
+        return complaint;
+    }
+
+    public LocalDate onsetOn() {
+        return onsetOn;
+    }
+
+    public String referredBy() {
+        return referredBy;
+    }
+
+    public String history() {
+        return history;
+    }
+
+    public LocalDate openedOn() {
+        return openedOn;
+    }
+
+    public LocalDate closedOn() {
+        return closedOn;
+    }
+
+    public String closeReason() {
+        return closeReason;
+    }
+
+    public LocalDate nextReviewOn() {
+        return nextReviewOn;
+    }
+
+    public boolean open() {
+        return closedOn == null;
+    }
+}

@@ -1,0 +1,36 @@
+package org.steadwork.casefile;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** The visits of the cases. */
+@ApplicationScoped
+public class Visits implements PanacheRepository<Visit> {
+
+    /** All visits of a case, the earliest first. */
+    public List<Visit> of(long caseId) {
+        return list("caseFile.id = ?1 order by number", caseId);
+    }
+
+    public Optional<Visit> numbered(long caseId, int number) {
+        return find("from Visit v join fetch v.caseFile where v.caseFile.id = ?1 and v.number = ?2", caseId, number).firstResultOptional();
+    }
+
+    /** The visit of that day which took place or is planned, if there is one. */
+    public Optional<Visit> on(long caseId, LocalDate day) {
+        return find("caseFile.id = ?1 and visitedOn = ?2 and attendance in ?3 order by number desc", caseId, day,
+                List.of(Attendance.ATTENDED, Attendance.PLANNED)).firstResultOptional();
+    }
+
+    /** Makes the case's next visit; two made at once collide on the number and one is refused. */
+    public Visit add(CaseFile caseFile, LocalDate day, VisitKind kind, Attendance attendance) {
+        int last = getEntityManager().createQuery("select coalesce(max(v.number), 0) from Visit v where v.caseFile.id = ?1", Integer.class)
+                .setParameter(1, caseFile.id()).getSingleResult();
+        Visit visit = new Visit(caseFile, last + 1, day, kind, attendance);
+        persist(visit);
+        return visit;
+    }
+}

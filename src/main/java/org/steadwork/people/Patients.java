@@ -1,0 +1,155 @@
+package org.steadwork.people;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.steadwork.web.Dates;
+
+/** The patients of the clinic, and the search that finds them by name (accents and slips forgiven), number, birth date or employer. */
+@ApplicationScoped
+public class Patients implements PanacheRepository<Patient> {
+
+    private static final String ROW = "select new org.steadwork.people.PatientRow(p.id, p.fileNumber, p.givenName, p.familyName,"
+            + " p.birthDate, e.name, p.jobTitle) from Patient p left join p.employer e ";
+
+    /** From this likeness on, two names with one birth date are pointed out as a likely double. Common practice, no source. */
+    private static final double ALIKE = 0.88;
+    private static final int CANDIDATES = 60;
+
+    @Inject
+    EntityManager db;
+
+    @ConfigProperty(name = "steadwork.file-number-prefix")
+    String prefix;
+
+    private final JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
+
+    /** Takes the next file number; numbers are never used twice, and gaps are harmless. */
+    public String nextFileNumber() {
+        Number next = (Number) db.createNativeQuery("select nextval('file_number_seq')").getSingleResult();
+        return "%s-%04d".formatted(prefix, next.longValue());
+    }
+
+    public Optional<Patient> withAll(long id) {
+        return find("from Patient p left join fetch p.employer left join fetch p.site left join fetch p.doctor where p.id = ?1", id)
+                .firstResultOptional();
+    }
+
+    /** Finds at most {@code most} patients for what was typed, the likeliest first; fewer than two characters find nobody. */
+    public List<PatientRow> search(String typed, int most) {
+        String key = SearchKey.of(typed == null ? "" : typed);
+        if (key.replace(" ", "").length() < 2) {
+            return List.of();
+        }
+        Map<Long, PatientRow> found = new LinkedHashMap<>();
+        keep(found, byNumber(typed.strip(), most));
+        byDate(typed).ifPresent(date -> keep(found, rows("where p.birthDate = ?1 order by p.familyName, p.id", most, date)));
+        if (key.chars().anyMatch(Character::isLetter)) {
+            keep(found, byName(key, most));
+            keep(found, rows("where e.searchName like ?1 or e.searchName like ?2 order by p.familyName, p.id", most, key + "%", "% " + key + "%"));
+        }
+        return found.values().stream().limit(most).toList();
+    }
+
+    /** Returns patients with the same birth date and a similar name, other than {@code except}. */
+    public List<PatientRow> likelyDoubles(String givenName, String familyName, LocalDate birthDate, Long except) {
+        String key = SearchKey.of(givenName + " " + familyName);
+        return rows("where p.birthDate = ?1 order by p.id", CANDIDATES, birthDate).stream()
+                .filter(row -> except == null || row.id() != except)
+                .filter(row -> alike(key, SearchKey.of(row.name()))).toList();
+    }
+
+    private boolean alike(String a, String b) {
+        if (likeness.apply(a, b) >= ALIKE || likeness.apply(turned(a), b) >= ALIKE) {
+            return true;
+        }
+        // a double name typed in half: every word of the shorter stands in the longer
+        List<String> left = List.of(a.split(" "));
+        List<String> right = List.of(b.split(" "));
+        return left.containsAll(right) || right.containsAll(left);
+    }
+
+    private static String turned(String name) {
+        int gap = name.lastIndexOf(' ');
+        return gap < 0 ? name : name.substring(gap + 1) + " " + name.substring(0, gap);
+    }
+
+    private List<PatientRow> byNumber(String typed, int most) {
+        String digits = typed.replaceAll("\\D", "");
+        if (digits.isEmpty() || !typed.matches("(?i)[a-z]{0,4}[- ]?\\d{1,9}")) {
+            return List.of();
+        }
+        String number = "%s-%04d".formatted(prefix, Long.parseLong(digits));
+        return rows("where p.fileNumber = ?1", most, number);
+    }
+
+    private static Optional<LocalDate> byDate(String typed) {
+        try {
+            return Optional.of(Dates.parse(typed));
+        } catch (java.time.DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private List<PatientRow> byName(String key, int most) {
+        Set<String> grams = SearchKey.grams(key);
+        @SuppressWarnings("unchecked")
+        List<Object> ids = db.createNativeQuery("select g.patient_id from patient_gram g where g.gram in (:grams)"
+                + " group by g.patient_id order by count(*) desc, g.patient_id limit " + CANDIDATES).setParameter("grams", grams).getResultList();
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        List<Long> wanted = ids.stream().map(id -> ((Number) id).longValue()).toList();
+        record Scored(PatientRow row, double score) {
+        }
+        return rows("where p.id in ?1", CANDIDATES, wanted).stream().map(row -> new Scored(row, score(key, SearchKey.of(row.name()))))
+                .filter(s -> s.score() >= 0.8).sorted(Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.row().name()))
+                .limit(most).map(Scored::row).toList();
+    }
+
+    /** How well every word typed finds a word of the name: 1 for the start of a word, less for a likeness. */
+    private double score(String key, String name) {
+        String[] words = name.split(" ");
+        double total = 0;
+        String[] typed = key.split(" ");
+        for (String part : typed) {
+            double best = 0;
+            for (String word : words) {
+                String start = word.length() > part.length() ? word.substring(0, part.length()) : word;
+                double same = word.startsWith(part) ? 1 : part.length() < 3 ? 0 : Math.max(likeness.apply(part, word), likeness.apply(part, start)) * 0.98;
+                best = Math.max(best, same);
+            }
+            total += best;
+        }
+        return total / typed.length;
+    }
+
+    private List<PatientRow> rows(String condition, int most, Object... parameters) {
+        var query = db.createQuery(ROW + condition, PatientRow.class).setMaxResults(most);
+        for (int i = 0; i < parameters.length; i++) {
+            query.setParameter(i + 1, parameters[i]);
+        }
+        return query.getResultList();
+    }
+
+    /** Returns the patients registered last. */
+    public List<PatientRow> latest(int most) {
+        return rows("order by p.id desc", most);
+    }
+
+    private static void keep(Map<Long, PatientRow> found, Collection<PatientRow> rows) {
+        new ArrayList<>(rows).forEach(row -> found.putIfAbsent(row.id(), row));
+    }
+}

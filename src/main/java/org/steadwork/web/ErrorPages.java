@@ -1,0 +1,86 @@
+package org.steadwork.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
+import java.util.concurrent.ThreadLocalRandom;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+
+/** The pages for what went wrong: each says what happened, what was kept and what to do; none shows a stack trace. */
+class ErrorPages {
+
+    @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    static class Templates {
+        static native TemplateInstance error(String title, String lead, String help);
+    }
+
+    private static final String RETRY = "Go back, load the page again and try once more. Nothing was changed.";
+    private static final Logger LOG = Logger.getLogger(ErrorPages.class);
+
+    @ServerExceptionMapper
+    Response notFound(NotFoundException e) {
+        return page(404, "Not found", "There is nothing at this address.",
+                "The link may be old, or a number in it mistyped. Nothing was changed.");
+    }
+
+    @ServerExceptionMapper
+    Response forbidden(ForbiddenException e) {
+        return page(403, "Not for this account", "Your account may not open this page.",
+                "Clinical pages are for clinicians; the lead of the clinic can change what an account may do. Nothing was changed.");
+    }
+
+    @ServerExceptionMapper({UnauthorizedException.class, AuthenticationFailedException.class})
+    Response signInFirst(UriInfo uri) {
+        String back = uri.getPath();
+        return Answers.seeOther("/sign-in?to=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
+    }
+
+    @ServerExceptionMapper
+    Response refused(WebApplicationException e) {
+        int status = e.getResponse().getStatus();
+        if (status < 400) {
+            return e.getResponse();
+        }
+        if (status >= 500) {
+            return broken(e);
+        }
+        if (status == 404) {
+            return notFound(null);
+        }
+        return page(status, "Not done", "This request could not be taken as it was sent.", RETRY);
+    }
+
+    @ServerExceptionMapper
+    Response broken(Exception e) {
+        String mark = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
+        LOG.errorf(e, "Unexpected failure %s", mark);
+        return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",
+                "Try again. If it happens again, give the lead of the clinic this mark: " + mark + ".");
+    }
+
+    /** A refusal that comes without a page, such as a missing form token, gets one. */
+    @ServerResponseFilter
+    void fill(ContainerResponseContext response) {
+        if (response.getStatus() >= 400 && !response.hasEntity()) {
+            response.setEntity(Templates.error("Not done", "This request could not be taken as it was sent.", RETRY).render(), null,
+                    MediaType.TEXT_HTML_TYPE.withCharset("utf-8"));
+        }
+    }
+
+    private static Response page(int status, String title, String lead, String help) {
+        return Answers.html(status, Templates.error(title, lead, help));
+    }
+}

@@ -1,0 +1,67 @@
+package org.steadwork.web;
+
+import io.quarkus.security.identity.SecurityIdentity;
+import io.vertx.core.http.Cookie;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+/** What every page's frame shows: who is signed in, the day, and whether this is the demo clinic. */
+@Named("layout")
+@RequestScoped
+public class Layout {
+
+    private static final DateTimeFormatter NOW = DateTimeFormatter.ofPattern("EEE\u00a0d\u00a0MMM\u00a0uuuu, HH:mm", Locale.ENGLISH);
+
+    @Inject
+    SecurityIdentity identity;
+
+    @Inject
+    Clock clock;
+
+    @ConfigProperty(name = "steadwork.demo")
+    boolean demo;
+
+    @Inject
+    RoutingContext routing;
+
+    @ConfigProperty(name = "quarkus.rest-csrf.cookie-name")
+    String tokenCookie;
+
+    /** The token that forms send; on an error page, where none was made, the one the browser has, or nothing. */
+    public String token() {
+        String made = routing.get("csrf_token");
+        Cookie kept = routing.request().getCookie(tokenCookie);
+        return made != null ? made : kept == null ? "" : kept.getValue();
+    }
+
+    public boolean signedIn() {
+        return !identity.isAnonymous();
+    }
+
+    public String who() {
+        return identity.<String>getAttribute("display-name");
+    }
+
+    public boolean clinician() {
+        return identity.hasRole("clinician");
+    }
+
+    public boolean lead() {
+        return identity.hasRole("lead");
+    }
+
+    public boolean demo() {
+        return demo;
+    }
+
+    public String now() {
+        return NOW.format(LocalDateTime.now(clock));
+    }
+}

@@ -1,0 +1,16 @@
+package org.steadwork.worklist;
+
+import java.util.List;
+import org.steadwork.casefile.Attention;
+
+/** What needs somebody, by urgency, the longest open first. The assistant's is hidden: its reasons are clinical. */
+public record Worklist(boolean shown, List<Attention.Entry> now, List<Attention.Entry> today, List<Attention.Entry> soon) {
+
+    static Worklist hidden() {
+        return new Worklist(false, List.of(), List.of(), List.of());
+    }
+
+    public boolean empty() {
+        return now.isEmpty() && today.isEmpty() && soon.isEmpty();
+    }
+}

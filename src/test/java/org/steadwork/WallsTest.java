@@ -1,0 +1,43 @@
+package org.steadwork;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import jakarta.persistence.Entity;
+import jakarta.ws.rs.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+
+/** The few walls between the packages; each was broken once to see that it holds. */
+@AnalyzeClasses(packages = "org.steadwork", importOptions = DoNotIncludeTests.class)
+class WallsTest {
+
+    private static final String[] PURE = {"org.steadwork.kernel.."};
+
+    @ArchTest
+    static final ArchRule coreIsPlainJava = classes().that().resideInAnyPackage(PURE).should().onlyDependOnClassesThat()
+            .resideInAnyPackage("java..", "org.steadwork.kernel..").because("the numbers must be testable and readable without any framework");
+
+    @ArchTest
+    static final ArchRule nothingDependsOnThePages = noClasses().should().dependOnClassesThat().areAnnotatedWith(Path.class)
+            .because("pages are where requests come in, not where knowledge lives");
+
+    @ArchTest
+    static final ArchRule entitiesKnowNoWeb = noClasses().that().areAnnotatedWith(Entity.class).should().dependOnClassesThat()
+            .resideInAnyPackage("jakarta.ws.rs..", "io.quarkus.qute..", "io.vertx..").because("what is recorded does not depend on how it is shown");
+
+    @ArchTest
+    static final ArchRule featuresFormNoCycle = slices().matching("org.steadwork.(*)..").should().beFreeOfCycles()
+            .because("a reader opens one package and has seen the feature");
+
+    @ArchTest
+    static final ArchRule timeIsInjected = noClasses().that().resideOutsideOfPackage("org.steadwork.web..")
+            .should().callMethod(LocalDate.class, "now").orShould().callMethod(LocalDateTime.class, "now").orShould().callMethod(Instant.class, "now")
+            .because("the clinic's clock is injected; the demo clinic's stands at a day of its own");
+}

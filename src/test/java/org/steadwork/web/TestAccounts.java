@@ -1,0 +1,40 @@
+package org.steadwork.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import org.steadwork.account.Account;
+import org.steadwork.account.Accounts;
+import org.steadwork.account.Role;
+import org.steadwork.account.Sessions;
+
+/** Invented accounts for tests, one a role, made when first asked for. */
+@ApplicationScoped
+public class TestAccounts {
+
+    public static final String PASSWORD = "a long test password";
+
+    @Inject
+    Accounts accounts;
+
+    @Inject
+    Sessions sessions;
+
+    @Transactional
+    public Account of(Role role) {
+        String name = "test-" + role.name().toLowerCase();
+        return accounts.named(name).orElseGet(() -> {
+            Account made = new Account(name, "Test " + role.label(), "T. " + role.label(), role, Instant.EPOCH);
+            made.describeProfession("Physiotherapist", "TEST-" + role.ordinal());
+            made.usePassword(PASSWORD, 4);
+            accounts.persist(made);
+            return made;
+        });
+    }
+
+    /** A browser signed in with this role. */
+    public Visitor visitor(Role role) {
+        return new Visitor(sessions.begin(of(role)));
+    }
+}
