@@ -14,13 +14,13 @@ import org.jsoup.select.Elements;
 /** One form of a page with what a person has put in so far. A field or a choice the page does not offer fails at once. */
 public final class FilledForm {
 
-    private final Visitor visitor;
+    private final Guest guest;
     private final Element form;
     private final Element button;
     private final Map<String, List<String>> values = new LinkedHashMap<>();
 
-    FilledForm(Visitor visitor, Element form, Element button) {
-        this.visitor = visitor;
+    FilledForm(Guest guest, Element form, Element button) {
+        this.guest = guest;
         this.form = form;
         this.button = button;
         readWhatStandsThere();
@@ -96,11 +96,11 @@ public final class FilledForm {
     /** Types or chooses; a choice must be one the page offers. */
     public FilledForm set(String name, String value) {
         if (!offers(name)) {
-            throw visitor.missing("the form has no field '" + name + "', only " + fields());
+            throw guest.missing("the form has no field '" + name + "', only " + fields());
         }
         List<String> choices = choices(name);
         if (!choices.isEmpty() && !choices.contains(value)) {
-            throw visitor.missing("'" + name + "' offers " + choices + ", not '" + value + "'");
+            throw guest.missing("'" + name + "' offers " + choices + ", not '" + value + "'");
         }
         values.put(name, new ArrayList<>(List.of(value)));
         return this;
@@ -109,7 +109,7 @@ public final class FilledForm {
     /** Ticks one of several boxes of the same name. */
     public FilledForm tick(String name, String value) {
         if (!offers(name, value)) {
-            throw visitor.missing("'" + name + "' offers " + choices(name) + ", not '" + value + "'");
+            throw guest.missing("'" + name + "' offers " + choices(name) + ", not '" + value + "'");
         }
         if (!values.getOrDefault(name, List.of()).contains(value)) {
             add(name, value);
@@ -123,11 +123,11 @@ public final class FilledForm {
     }
 
     /** Presses the button of the form. */
-    public Visitor send() {
+    public Guest send() {
         if (button != null && button.hasAttr("name")) {
             add(button.attr("name"), button.val());
         }
-        String action = form.hasAttr("action") && !form.attr("action").isBlank() ? form.absUrl("action") : visitor.at().toString();
+        String action = form.hasAttr("action") && !form.attr("action").isBlank() ? form.absUrl("action") : guest.at().toString();
         if (button != null && button.hasAttr("formaction")) {
             action = button.absUrl("formaction");
         }
@@ -135,9 +135,9 @@ public final class FilledForm {
         values.forEach((name, all) -> all.forEach(value -> body.append(body.isEmpty() ? "" : "&").append(encode(name)).append('=')
                 .append(encode(value))));
         if (form.attr("method").equalsIgnoreCase("post")) {
-            return visitor.post(action, body.toString());
+            return guest.post(action, body.toString());
         }
-        return visitor.open(action + (action.contains("?") ? "&" : "?") + body);
+        return guest.open(action + (action.contains("?") ? "&" : "?") + body);
     }
 
     private static String encode(String text) {

@@ -19,26 +19,26 @@ import org.jsoup.nodes.Element;
  * A person at the pages without a browser: keeps the cookies, follows redirects and links, and sends the forms that a page
  * offers, hidden fields and token included. It can do nothing that the pages do not offer.
  */
-public final class Visitor {
+public final class Guest {
 
     private final URI address;
     private final HttpClient client;
     private HttpResponse<byte[]> answer;
     private Document page;
 
-    public Visitor(URI address) {
+    public Guest(URI address) {
         this.address = address;
         this.client = HttpClient.newBuilder().cookieHandler(new CookieManager(null, CookiePolicy.ACCEPT_ALL))
                 .followRedirects(HttpClient.Redirect.NORMAL).connectTimeout(Duration.ofSeconds(10)).build();
     }
 
     /** Opens a page by its path; any status is taken, {@link #status} tells which. */
-    public Visitor open(String path) {
+    public Guest open(String path) {
         return send(HttpRequest.newBuilder(address.resolve(path)).GET());
     }
 
     /** Follows the first link with exactly these words. */
-    public Visitor follow(String words) {
+    public Guest follow(String words) {
         Element link = page.select("a[href]").stream().filter(a -> a.text().strip().equals(words)).findFirst()
                 .orElseThrow(() -> missing("no link '" + words + "'"));
         return open(link.absUrl("href"));
@@ -73,12 +73,12 @@ public final class Visitor {
         return page.selectFirst(selector) != null;
     }
 
-    Visitor post(String url, String encoded) {
+    Guest post(String url, String encoded) {
         return send(HttpRequest.newBuilder(URI.create(url)).header("Content-Type", "application/x-www-form-urlencoded")
                 .header("Origin", address.toString()).POST(HttpRequest.BodyPublishers.ofString(encoded)));
     }
 
-    private Visitor send(HttpRequest.Builder request) {
+    private Guest send(HttpRequest.Builder request) {
         try {
             answer = client.send(request.timeout(Duration.ofSeconds(60)).build(), HttpResponse.BodyHandlers.ofByteArray());
         } catch (IOException e) {
@@ -116,8 +116,8 @@ public final class Visitor {
         return page.body().text();
     }
 
-    /** Fails unless the last answer was this one; the message shows where the visitor stands and what the page says. */
-    public Visitor expect(int status) {
+    /** Fails unless the last answer was this one; the message shows where the guest stands and what the page says. */
+    public Guest expect(int status) {
         if (status() != status) {
             throw missing("expected " + status + ", but the answer was " + status());
         }
