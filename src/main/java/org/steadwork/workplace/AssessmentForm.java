@@ -1,6 +1,7 @@
 package org.steadwork.workplace;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,7 +41,7 @@ record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean
     }
 
     private static void readStation(Form form, WorkplaceContent content, Map<String, Taken> taken) {
-        BigDecimal error = BigDecimal.valueOf(content.stationGiveOrTake() / Measurement.NORMAL_975).setScale(4, java.math.RoundingMode.HALF_UP);
+        BigDecimal error = BigDecimal.valueOf(content.stationGiveOrTake() / Measurement.NORMAL_975).setScale(4, RoundingMode.HALF_UP);
         for (StationMeasure measure : StationMeasure.values()) {
             StationText text = content.text(measure);
             BigDecimal typed = form.decimal(text.key(), StationFields.fullLabel(content, measure), BigDecimal.valueOf(text.range().low()).stripTrailingZeros(),
