@@ -136,7 +136,7 @@ public class Flag {
     }
 
     /** Raises the level; a reason is welcome and not asked for. */
-    void raiseTo(Urgency level, String reason, Account clinician, Instant now) {
+    public void raiseTo(Urgency level, String reason, Account clinician, Instant now) {
         requireOpen();
         if (level.compareTo(urgency) <= 0) {
             throw new IllegalArgumentException("Raising goes up, not from " + urgency + " to " + level);
@@ -146,7 +146,7 @@ public class Flag {
     }
 
     /** Lowers the level; without a written reason it is refused. */
-    void lowerTo(Urgency level, String reason, Account clinician) {
+    public void lowerTo(Urgency level, String reason, Account clinician) {
         requireOpen();
         if (level.compareTo(urgency) >= 0) {
             throw new IllegalArgumentException("Lowering goes down, not from " + urgency + " to " + level);
@@ -161,7 +161,7 @@ public class Flag {
     }
 
     /** @param seenBy who saw the patient; {@code result} may be null */
-    void close(Account clinician, String reason, String seenBy, LocalDate seenOn, String result, Instant now) {
+    public void close(Account clinician, String reason, String seenBy, LocalDate seenOn, String result, Instant now) {
         requireOpen();
         this.closedBy = Objects.requireNonNull(clinician, "a flag is closed by somebody with a name");
         this.closeReason = Objects.requireNonNull(reason, "closing needs a reason");

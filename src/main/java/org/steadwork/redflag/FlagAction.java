@@ -55,7 +55,7 @@ public class FlagAction {
     protected FlagAction() {
     }
 
-    FlagAction(CaseFile caseFile, String called, String role, LocalDateTime calledAt, String said, Account by, Instant now) {
+    public FlagAction(CaseFile caseFile, String called, String role, LocalDateTime calledAt, String said, Account by, Instant now) {
         this.caseFile = caseFile;
         this.called = called;
         this.role = role;

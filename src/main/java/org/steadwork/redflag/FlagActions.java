@@ -7,7 +7,7 @@ import java.util.List;
 
 /** The recorded calls about red flags. */
 @ApplicationScoped
-class FlagActions implements PanacheRepository<FlagAction> {
+public class FlagActions implements PanacheRepository<FlagAction> {
 
     /** The calls of a case, the newest first. */
     List<FlagAction> of(long caseId) {

@@ -7,14 +7,14 @@ import java.util.Optional;
 
 /** The flags of the cases. */
 @ApplicationScoped
-class Flags implements PanacheRepository<Flag> {
+public class Flags implements PanacheRepository<Flag> {
 
     /** All flags of a case, open and closed, the first raised first. */
-    List<Flag> of(long caseId) {
+    public List<Flag> of(long caseId) {
         return list("from Flag f left join fetch f.closedBy left join fetch f.urgencyBy where f.caseFile.id = ?1 order by f.raisedAt, f.id", caseId);
     }
 
-    Optional<Flag> of(long caseId, long flagId) {
+    public Optional<Flag> of(long caseId, long flagId) {
         return find("from Flag f left join fetch f.closedBy left join fetch f.urgencyBy where f.id = ?1 and f.caseFile.id = ?2",
                 flagId, caseId).firstResultOptional();
     }

@@ -3,11 +3,11 @@ package org.steadwork.redflag;
 import org.steadwork.kernel.Answer;
 
 /** What was answered on the page; a declined question counts as unknown. */
-record GivenAnswer(Answer answer, String note, boolean declined) {
+public record GivenAnswer(Answer answer, String note, boolean declined) {
 
     static final GivenAnswer NONE = new GivenAnswer(Answer.NOT_ASKED, null, false);
 
-    GivenAnswer {
+    public GivenAnswer {
         answer = declined ? Answer.UNKNOWN : answer;
     }
 

@@ -72,6 +72,13 @@ class RedFlagRail implements CasePart {
         return status.verdict() == Verdict.CLEAR && !status.outOfDate() ? Optional.empty() : Optional.of(word(status));
     }
 
+    @Override
+    public List<String> closingBars(CaseFile file) {
+        load(file);
+        return all.stream().filter(flag -> flag.open() && flag.urgency().atLeast(Urgency.URGENT_2_WEEKS))
+                .map(flag -> "Red flag open: " + sentence(flag) + ".").toList();
+    }
+
     /** Both queries once a request, however often the page asks. */
     private void load(CaseFile file) {
         if (!file.id().equals(loadedFor)) {

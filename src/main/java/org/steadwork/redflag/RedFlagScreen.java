@@ -146,7 +146,7 @@ public class RedFlagScreen {
         this.suspendedUntilAsked = Words.join(untilAsked);
     }
 
-    void sign(Account clinician, Instant now) {
+    public void sign(Account clinician, Instant now) {
         requireUnsigned();
         signedBy = clinician;
         signedAt = now;

@@ -7,10 +7,10 @@ import java.util.Optional;
 
 /** The screens of the cases. */
 @ApplicationScoped
-class RedFlagScreens implements PanacheRepository<RedFlagScreen> {
+public class RedFlagScreens implements PanacheRepository<RedFlagScreen> {
 
     /** The newest screen of a case with its answers. */
-    Optional<RedFlagScreen> latest(long caseId) {
+    public Optional<RedFlagScreen> latest(long caseId) {
         return find("from RedFlagScreen s left join fetch s.answers left join fetch s.signedBy join fetch s.begunBy where s.id ="
                 + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = ?1)", caseId).stream().findFirst();
     }
@@ -21,7 +21,7 @@ class RedFlagScreens implements PanacheRepository<RedFlagScreen> {
     }
 
     /** All screens of a case, the newest first, without their answers. */
-    List<RedFlagScreen> of(long caseId) {
+    public List<RedFlagScreen> of(long caseId) {
         return list("from RedFlagScreen s join fetch s.begunBy left join fetch s.signedBy left join fetch s.visit"
                 + " where s.caseFile.id = ?1 order by s.id desc", caseId);
     }

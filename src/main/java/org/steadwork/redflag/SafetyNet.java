@@ -12,10 +12,10 @@ import org.steadwork.content.Entry;
 import org.steadwork.redflag.rules.Catalogue;
 
 /** What a worker is told to watch for, by region, in plain words. */
-final class SafetyNet {
+public final class SafetyNet {
 
     /** What to call the emergency number for at once, and what to phone about the same day. */
-    record Warnings(List<String> now, List<String> today) {
+    public record Warnings(List<String> now, List<String> today) {
     }
 
     private final String core;

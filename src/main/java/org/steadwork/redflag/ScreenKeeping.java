@@ -2,9 +2,9 @@ package org.steadwork.redflag;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,7 +26,7 @@ import org.steadwork.redflag.rules.ScreenResult;
 
 /** Begins screens, takes their answers, and raises the flags that the answers bring. */
 @ApplicationScoped
-class ScreenKeeping {
+public class ScreenKeeping {
 
     @Inject
     RedFlagContent content;
@@ -40,16 +40,17 @@ class ScreenKeeping {
     @Inject
     Visits visits;
 
-    @Inject
-    Clock clock;
-
-    /** Begins a screen today; what the screen before left open stays due in it. */
-    RedFlagScreen begin(CaseFile file, Occasion occasion, Account by) {
-        LocalDate today = LocalDate.now(clock);
-        Set<String> leftOpen = screens.latest(file.id()).map(this::leftOpenBy).orElse(Set.of());
-        RedFlagScreen screen = new RedFlagScreen(file, visits.on(file.id(), today).orElse(null), occasion, today, leftOpen, by, clock.instant());
+    /** Begins a screen; what the screen before left open stays due in it. */
+    public RedFlagScreen begin(CaseFile file, Occasion occasion, Account by, Instant now) {
+        LocalDate day = LocalDate.ofInstant(now, ZoneId.systemDefault());
+        Set<String> leftOpen = leftOpen(file.id());
+        RedFlagScreen screen = new RedFlagScreen(file, visits.on(file.id(), day).orElse(null), occasion, day, leftOpen, by, now);
         screens.persist(screen);
         return screen;
+    }
+
+    Set<String> leftOpen(long caseId) {
+        return screens.latest(caseId).map(this::leftOpenBy).orElse(Set.of());
     }
 
     /** Only questions and facts stay due; a published rule is asked again when its question is. */
@@ -60,8 +61,7 @@ class ScreenKeeping {
     }
 
     /** Takes answers over, raises flags, and notes what the screen says; nothing here closes or lowers a flag. */
-    ScreenResult save(RedFlagScreen screen, Set<String> regions, Map<String, GivenAnswer> given) {
-        Instant now = clock.instant();
+    public ScreenResult save(RedFlagScreen screen, Set<String> regions, Map<String, GivenAnswer> given, Instant now) {
         screen.answer(regions, given, now);
         ScreenResult result = evaluate(screen);
         Set<String> open = result.open().stream().map(OpenAnswer::key).collect(Collectors.toCollection(LinkedHashSet::new));
