@@ -95,6 +95,6 @@ class RedFlagCallPages {
             }
         });
         typed.problems().forEach(problem -> form.error(problem.field(), problem.message()));
-        return RedFlagPages.Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS), pages.page(file, form), form, RedFlagPages.OCCASIONS);
+        return RedFlagPages.Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS), pages.page(file, form), form, RedFlagPageBuilder.OCCASIONS);
     }
 }

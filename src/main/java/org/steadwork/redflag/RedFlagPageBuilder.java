@@ -5,11 +5,14 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,12 +28,16 @@ import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
+import org.steadwork.web.Option;
 
 /** Gathers what the page of red flags shows, from what is stored or from what was typed. */
 @ApplicationScoped
 class RedFlagPageBuilder {
 
-    static final String NEW = "new";
+    static final List<Option> OCCASIONS = List.of(new Option("review", "Short set, for a review"), new Option("full", "Full set"));
+
+    private static final String NEW = "new";
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     @Inject
     RedFlagContent content;
@@ -74,9 +81,11 @@ class RedFlagPageBuilder {
     @Inject
     Clock clock;
 
-    /** The form of the newest screen, or an empty one. */
+    /** The form of the newest screen, or an empty one, and of a call made just now. */
     Form stored(CaseFile file) {
-        return screens.latest(file.id()).map(forms::show).orElseGet(Form::empty);
+        LocalDateTime now = LocalDateTime.now(clock);
+        return screens.latest(file.id()).map(forms::show).orElseGet(Form::empty).with("occasion", "review")
+                .with("calledOn", Dates.shown(now.toLocalDate())).with("calledTime", TIME.format(now));
     }
 
     RedFlagPage page(CaseFile file, Form form) {

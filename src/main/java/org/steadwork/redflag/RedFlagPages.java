@@ -48,8 +48,6 @@ class RedFlagPages {
                                                  List<String> regions, LocalDate today);
     }
 
-    static final List<Option> OCCASIONS = List.of(new Option("review", "Short set, for a review"), new Option("full", "Full set"));
-
     @Inject
     CaseHeads heads;
 
@@ -84,7 +82,7 @@ class RedFlagPages {
     public Response show(@RestPath long id) {
         CaseHead head = heads.open(id, CaseTab.RED_FLAGS);
         Form form = pages.stored(head.file());
-        return Answers.page(Templates.redFlags(head, pages.page(head.file(), form), form, OCCASIONS));
+        return Answers.page(Templates.redFlags(head, pages.page(head.file(), form), form, RedFlagPageBuilder.OCCASIONS));
     }
 
     @POST
@@ -123,6 +121,6 @@ class RedFlagPages {
     }
 
     private TemplateInstance again(CaseFile file, Form form, RedFlagScreen screen) {
-        return Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS), pages.page(file, form, screen, null), form, OCCASIONS);
+        return Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS), pages.page(file, form, screen, null), form, RedFlagPageBuilder.OCCASIONS);
     }
 }

@@ -92,7 +92,7 @@ class RedFlagScreenPages {
         } catch (StaleVersionException stale) {
             Form stored = forms.show(screen);
             return Answers.conflict(RedFlagPages.Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS),
-                    pages.page(file, stored), stored.conflictsWith(stored, stale.stored()), RedFlagPages.OCCASIONS));
+                    pages.page(file, stored), stored.conflictsWith(stored, stale.stored()), RedFlagPageBuilder.OCCASIONS));
         }
         screen.sign(account.get(), clock.instant());
         audit.record("signed red-flag screen", file.patient().id(), id, "screen " + screenId);
@@ -131,6 +131,6 @@ class RedFlagScreenPages {
     private TemplateInstance again(CaseFile file, Form typed) {
         Form form = pages.stored(file);
         typed.problems().forEach(problem -> form.error(problem.field(), problem.message()));
-        return RedFlagPages.Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS), pages.page(file, form), form, RedFlagPages.OCCASIONS);
+        return RedFlagPages.Templates.redFlags(heads.head(file, CaseTab.RED_FLAGS), pages.page(file, form), form, RedFlagPageBuilder.OCCASIONS);
     }
 }
