@@ -18,11 +18,11 @@ import java.time.LocalDateTime;
 @AnalyzeClasses(packages = "org.steadwork", importOptions = DoNotIncludeTests.class)
 class WallsTest {
 
-    private static final String[] PURE = {"org.steadwork.kernel.."};
+    private static final String[] PURE = {"org.steadwork.kernel..", "org.steadwork.body.."};
 
     @ArchTest
     static final ArchRule coreIsPlainJava = classes().that().resideInAnyPackage(PURE).should().onlyDependOnClassesThat()
-            .resideInAnyPackage("java..", "org.steadwork.kernel..").because("the numbers must be testable and readable without any framework");
+            .resideInAnyPackage("java..", "org.steadwork.kernel..", "org.steadwork.body..").because("the numbers must be testable and readable without any framework");
 
     @ArchTest
     static final ArchRule nothingDependsOnThePages = noClasses().should().dependOnClassesThat().areAnnotatedWith(Path.class)
