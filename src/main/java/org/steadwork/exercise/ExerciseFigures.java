@@ -35,11 +35,14 @@ public class ExerciseFigures {
         return figures.keySet();
     }
 
-    /** The figure of an exercise as SVG; empty when it has none. {@code mirrored} shows the other side of the body. */
-    public Optional<String> svg(String key, boolean mirrored) {
+    /** The figure of an exercise as SVG, for the left or right side or, with null, as it is drawn; empty when it has none. */
+    public Optional<String> svg(String key, String side) {
         ExerciseFigure figure = figures.get(key);
-        return figure == null ? Optional.empty()
-                : Optional.of(drawn.computeIfAbsent(mirrored ? key + " mirrored" : key, k -> mirrored ? figure.mirrored() : figure.svg()));
+        if (figure == null) {
+            return Optional.empty();
+        }
+        boolean mirrored = "left".equals(side) && !figure.showsLeft() || "right".equals(side) && figure.showsLeft();
+        return Optional.of(drawn.computeIfAbsent(mirrored ? key + " mirrored" : key, k -> mirrored ? figure.mirrored() : figure.svg()));
     }
 
     /** Poses nest lists in lists, which the content reader's entries do not offer, so they are read as plain data. */
