@@ -1,10 +1,13 @@
 package org.steadwork.letter;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.steadwork.account.Account;
@@ -99,5 +102,53 @@ class LetterCases {
     @Transactional
     public LetterReader doctor(Made made) {
         return LetterReader.of(db.find(Correspondent.class, made.doctorId()));
+    }
+
+    @Transactional
+    public long signatures(Made made) {
+        return db.createQuery("select count(*) from SignedLetter s, Letter l where l.id = s.letterId and l.caseFile.id = ?1", Long.class)
+                .setParameter(1, made.caseId()).getSingleResult();
+    }
+
+    @Transactional
+    public void writeThroughTheEntity(Made made) {
+        letter(made).write(Map.of("can_do", "changed"), accounts.of(Role.LEAD), Instant.now());
+        db.flush();
+    }
+
+    @Transactional
+    public void execute(String sql) {
+        db.createNativeQuery(sql).executeUpdate();
+    }
+
+    /** Tries to change the signed letter as a managed entity, and says whether the stored row stayed as it was. */
+    public boolean signedEntityIgnoresChanges(Made made) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            SignedLetter signed = db.find(SignedLetter.class, letter(made).id());
+            String before = signed.sha256();
+            try {
+                var field = SignedLetter.class.getDeclaredField("sha256");
+                field.setAccessible(true);
+                field.set(signed, "0".repeat(64));
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException(e);
+            }
+            db.flush();
+            db.clear();
+            return db.find(SignedLetter.class, letter(made).id()).sha256().equals(before);
+        });
+    }
+
+    boolean refuses(Runnable change) {
+        try {
+            change.run();
+            return false;
+        } catch (RuntimeException refused) {
+            return true;
+        }
+    }
+
+    private Letter letter(Made made) {
+        return db.createQuery("from Letter l where l.caseFile.id = ?1", Letter.class).setParameter(1, made.caseId()).getSingleResult();
     }
 }
