@@ -32,7 +32,8 @@ class FirstRun {
     @Transactional
     void start(@Observes StartupEvent event) {
         if (demo || !accounts.none()) {
-            LOG.infof("Steadwork is ready: http://localhost:%d/", (Object) port);
+            LOG.infof(demo ? "The demo clinic, all of it invented, is ready: http://localhost:%d/" : "Steadwork is ready: http://localhost:%d/",
+                    (Object) port);
             return;
         }
         byte[] bits = new byte[24];

@@ -1,0 +1,54 @@
+package org.steadwork.drawing;
+
+import java.awt.geom.Rectangle2D;
+import java.util.Locale;
+
+import org.jfree.chart.ChartRenderingInfo;
+import org.jfree.chart.JFreeChart;
+import org.jfree.svg.SVGGraphics2D;
+
+/**
+ * A measure over the visits of a case: grey band = measurement error around the baseline, dashed line = importance, filled
+ * squares = visits with a score, open squares = visits without one. A line only from three scores on. The y axis spans the
+ * instrument. Nothing is drawn where there is no score.
+ */
+public final class TrendChart {
+
+    /** Scores below this are points without a line: two points have no trend. */
+    static final int LEAST_FOR_A_LINE = 3;
+    private static final String FONT = "system-ui, 'Liberation Sans', Arial, sans-serif";
+
+    private TrendChart() {
+    }
+
+    /** The main chart in three sizes, one after the other; the page's style sheet shows the one that fits. */
+    public static String figure(Trend trend) {
+        return draw(trend, TrendSize.WIDE) + draw(trend, TrendSize.MIDDLE) + draw(trend, TrendSize.NARROW);
+    }
+
+    /** The small chart of a row of charts in two sizes, one after the other. */
+    public static String multiple(Trend trend) {
+        return draw(trend, TrendSize.SMALL) + draw(trend, TrendSize.TINY);
+    }
+
+    /** One chart as one svg element without style attributes or transparency; letters take one size. */
+    public static String draw(Trend trend, TrendSize size) {
+        TrendPlot plot = new TrendPlot(trend, size);
+        JFreeChart chart = plot.chart();
+        SVGGraphics2D canvas = new SVGGraphics2D(size.width, size.height);
+        ChartRenderingInfo info = new ChartRenderingInfo();
+        chart.draw(canvas, new Rectangle2D.Double(0, 0, size.width, size.height), info);
+        String labels = new TrendLabels(trend, size, info.getPlotInfo().getDataArea(), plot).draw();
+        String id = trend.id() + "-" + size.name().toLowerCase(Locale.ROOT);
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + size.height
+                + "\" width=\"" + size.width + "\" height=\"" + size.height + "\" role=\"img\" focusable=\"false\" aria-labelledby=\"t-" + id
+                + " d-" + id + "\" font-family=\"" + FONT + "\"><title id=\"t-" + id + "\">" + PlainSvg.escape(trend.measure())
+                + "</title><desc id=\"d-" + id + "\">" + PlainSvg.escape(alternative(trend)) + "</desc>\n"
+                + PlainSvg.inside(canvas.getSVGElement()) + labels + "</svg>\n";
+    }
+
+    /** The chart in words. */
+    public static String alternative(Trend trend) {
+        return new TrendWords(trend).alternative();
+    }
+}

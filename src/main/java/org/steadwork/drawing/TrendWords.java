@@ -1,0 +1,80 @@
+package org.steadwork.drawing;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A trend in words: labels and text alternative. */
+final class TrendWords {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private final Trend trend;
+
+    TrendWords(Trend trend) {
+        this.trend = trend;
+    }
+
+    /** A score with the decimals of the measure, rounded half away from zero, with a true minus. */
+    String score(double value) {
+        return minus(BigDecimal.valueOf(value).setScale(trend.decimals(), RoundingMode.HALF_UP).toPlainString());
+    }
+
+    /** A width or a tick with as many decimals as it needs, at most two. */
+    static String plain(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return minus((rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString());
+    }
+
+    private static String minus(String number) {
+        return number.replace('-', '−');
+    }
+
+    String withUnit(String number) {
+        return trend.unit().isBlank() ? number : number + " " + trend.unit();
+    }
+
+    String tick(LocalDate date) {
+        return date.format(trend.severalYears() ? MONTH : DAY);
+    }
+
+    String errorLine() {
+        return withUnit(score(trend.baseline()) + " ± " + plain(trend.error())) + ": no real change";
+    }
+
+    String importantFrom() {
+        return "Important from " + withUnit(score(trend.importantFrom()));
+    }
+
+    String importanceLine() {
+        return plain(trend.importance()) + " or more from " + withUnit(score(trend.baseline()));
+    }
+
+    String alternative() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(trend.lowerIsBetter() ? "Lower is better" : "Higher is better");
+        List<String> values = new ArrayList<>();
+        for (Trend.Visit visit : trend.visits()) {
+            values.add(visit.date().format(FULL) + ": " + (visit.score() == null ? "no score" : withUnit(score(visit.score()))));
+        }
+        sentences.add(String.join("; ", values));
+        if (trend.baseline() != null && trend.error() != null) {
+            sentences.add("Within measurement error: " + errorLine());
+        }
+        if (trend.importantFrom() != null) {
+            sentences.add(importantFrom() + ", " + importanceLine());
+        } else if (trend.baseline() != null && trend.importance() != null) {
+            sentences.add("An important change, " + importanceLine() + ", lies beyond the instrument and cannot show");
+        }
+        if (!trend.scored().isEmpty() && trend.scored().size() < TrendChart.LEAST_FOR_A_LINE) {
+            sentences.add("Fewer than three scores: no line is drawn");
+        }
+        return String.join(". ", sentences) + ".";
+    }
+}

@@ -1,0 +1,6 @@
+package org.steadwork.drawing.desk;
+
+/** How the person works at the desk. */
+public enum Posture {
+    SITTING, STANDING
+}

@@ -1,0 +1,6 @@
+package org.steadwork.drawing.desk;
+
+/** What the person sits on. */
+public enum SeatKind {
+    OFFICE_CHAIR, WHEELCHAIR
+}
