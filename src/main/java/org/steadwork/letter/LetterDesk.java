@@ -8,11 +8,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.letter.disclosure.Gate;
@@ -89,8 +89,8 @@ class LetterDesk {
             stops.stream().map(stop -> stop.stop(letter.caseFile(), kind)).flatMap(Optional::stream)
                     .forEach(reason -> checks.add(Check.stop("suspended", "suspended", reason)));
         }
-        Map<String, String> printed = sections.stream().collect(Collectors.toMap(SectionKind::key,
-                section -> letter.texts().getOrDefault(section.key(), "")));
+        Map<String, String> printed = new LinkedHashMap<>();
+        sections.forEach(section -> printed.put(section.key(), letter.texts().getOrDefault(section.key(), "")));
         checks.addAll(new TextChecks(content.matrix(), content.watchWords()).check(sections, printed, reader.kind(), ticked));
         checks.add(pages(kind, file));
         if (!letterhead.complete()) {

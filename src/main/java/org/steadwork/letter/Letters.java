@@ -21,6 +21,13 @@ class Letters {
                 .setParameter(1, caseId).setParameter(2, number).getResultStream().findFirst();
     }
 
+    /** Returns one letter once nobody else is signing or writing it; later callers wait for this transaction. */
+    Optional<Letter> numberedForSigning(long caseId, int number) {
+        db.createNativeQuery("select id from letter where case_file_id = ?1 and number = ?2 for update").setParameter(1, caseId)
+                .setParameter(2, number).getResultList();
+        return numbered(caseId, number);
+    }
+
     /** Returns the letters of a case, the newest first, each with what is known of its signature. */
     List<LetterRow> ofCase(long caseId) {
         return db.createQuery("select l.number, l.kind, coalesce(s.recipientName, e.contactName, c.name), coalesce(e.name, c.organisation), l.savedAt,"

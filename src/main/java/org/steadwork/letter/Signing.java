@@ -2,6 +2,7 @@ package org.steadwork.letter;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityExistsException;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
@@ -45,11 +46,14 @@ class Signing {
      * @param confirmed the signer's word for each check that asks, by the key of the check
      * @throws org.steadwork.kernel.StaleVersionException when the letter was saved meanwhile
      * @throws IllegalStateException  when a check stands in the way or an answer is missing
-     * @throws jakarta.persistence.PersistenceException when somebody else signed meanwhile
+     * @throws jakarta.persistence.PersistenceException when somebody else signed or saved meanwhile
      */
     @Transactional
     public void sign(long caseId, int number, int seen, Account signer, Map<String, String> confirmed) {
-        Letter letter = letters.numbered(caseId, number).orElseThrow();
+        Letter letter = letters.numberedForSigning(caseId, number).orElseThrow();
+        if (letters.signed(letter).isPresent()) {
+            throw new EntityExistsException("Letter " + letter.id() + " was signed meanwhile");
+        }
         letter.requireVersion(seen);
         Desk desk = desks.look(letter, signer);
         if (desk.stopped()) {

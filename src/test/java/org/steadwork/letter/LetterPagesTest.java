@@ -215,7 +215,7 @@ class LetterPagesTest {
         String problems = visitor.page().select("#problems-title + p + ul").text();
         assertTrue(problems.contains("password is not right"), problems);
         assertTrue(problems.contains("Fill in “Work status”"), problems);
-        assertTrue(problems.contains("Replace [the changes, in short], [date]"), problems);
+        assertTrue(problems.contains("[the changes, in short], [date]"), problems);
         assertTrue(problems.contains("Show it to the worker first"), problems);
         assertEquals("", visitor.page().select("#password").attr("value"));
 
@@ -320,8 +320,8 @@ class LetterPagesTest {
     void aSignedLetterCannotBeChangedByAnyPath() {
         LetterCases.Made made = cases.make();
         Visitor visitor = accounts.visitor(Role.LEAD);
-        Visitor writer = draft(made, "employer_report", made.employerKey());
         cases.consent(made, cases.employer(made), LocalDate.now().plusDays(5));
+        Visitor writer = draft(made, "employer_report", made.employerKey());
         visitor.open(made.letters() + "/1");
         writer.open(made.letters() + "/1");
         saveReport(writer, made.letters() + "/1");
