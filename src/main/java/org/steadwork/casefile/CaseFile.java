@@ -2,6 +2,8 @@ package org.steadwork.casefile;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.Id;
@@ -55,8 +57,12 @@ public class CaseFile {
     @Column(name = "closed_on")
     private LocalDate closedOn;
 
+    @Enumerated(EnumType.STRING)
     @Column(name = "close_reason")
-    private String closeReason;
+    private CloseReason closeReason;
+
+    @Column(name = "close_note")
+    private String closeNote;
 
     @Column(name = "next_review_on")
     private LocalDate nextReviewOn;
@@ -86,7 +92,8 @@ public class CaseFile {
         this.history = history;
     }
 
-    public void close(LocalDate on, String reason) {
+    /** @param note what is still open and who holds it, may be null */
+    public void close(LocalDate on, CloseReason reason, String note) {
         if (closedOn != null) {
             throw new IllegalStateException("Case " + id + " was already closed on " + closedOn);
         }
@@ -95,7 +102,18 @@ public class CaseFile {
         }
         closedOn = on;
         closeReason = reason;
+        closeNote = note;
         nextReviewOn = null;
+    }
+
+    /** Opens a closed case again, as when the complaint returns within the same episode. */
+    public void reopen() {
+        if (closedOn == null) {
+            throw new IllegalStateException("Case " + id + " is open");
+        }
+        closedOn = null;
+        closeReason = null;
+        closeNote = null;
     }
 
     public void reviewOn(LocalDate day) {
@@ -149,8 +167,12 @@ public class CaseFile {
         return closedOn;
     }
 
-    public String closeReason() {
+    public CloseReason closeReason() {
         return closeReason;
+    }
+
+    public String closeNote() {
+        return closeNote;
     }
 
     public LocalDate nextReviewOn() {

@@ -30,4 +30,9 @@ public interface CasePart {
     default Optional<String> mark(CaseTab tab, CaseFile caseFile) {
         return Optional.empty();
     }
+
+    /** Says in a sentence each what must be dealt with before the case may be closed. */
+    default List<String> closingBars(CaseFile caseFile) {
+        return List.of();
+    }
 }

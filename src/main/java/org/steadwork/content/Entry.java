@@ -154,4 +154,13 @@ public final class Entry {
         }
         return Optional.of(entry);
     }
+
+    /** Returns texts and nested entries in any mixture, as {@code String} and {@code Entry}: a list, or one alone; empty when missing. */
+    public List<Object> parts(String key) {
+        Object value = values.get(key);
+        if (value == null) {
+            return List.of();
+        }
+        return value instanceof List<?> list ? List.copyOf(list) : List.of(value);
+    }
 }

@@ -1,0 +1,166 @@
+package org.steadwork.outcome;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.steadwork.content.Content;
+import org.steadwork.content.Entry;
+import org.steadwork.outcome.scoring.Band;
+import org.steadwork.outcome.scoring.Direction;
+import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.outcome.scoring.Item;
+import org.steadwork.outcome.scoring.MeanOfParts;
+import org.steadwork.outcome.scoring.Part;
+import org.steadwork.outcome.scoring.ScaledMean;
+import org.steadwork.outcome.scoring.ScoringRule;
+import org.steadwork.outcome.scoring.SumOfItems;
+import org.steadwork.outcome.scoring.SumOfParts;
+import org.steadwork.outcome.scoring.SumPercent;
+import org.steadwork.outcome.scoring.Threshold;
+
+/** Reads the instruments from the content and checks them; a wrong entry stops the start with file, line and reason. */
+final class InstrumentContent {
+
+    private static final Set<String> TAGS = Set.of("S", "M", "C", "P");
+
+    private InstrumentContent() {
+    }
+
+    /** Returns the instruments by key, in the order in which they are offered. */
+    static Map<String, Instrument> read() {
+        Map<String, Instrument> instruments = new LinkedHashMap<>();
+        Entry index = Content.yaml("instruments/index.yaml");
+        for (String name : index.texts("instruments")) {
+            for (Instrument instrument : instruments(Content.yaml("instruments/" + name + ".yaml"))) {
+                if (instruments.put(instrument.key(), instrument) != null) {
+                    throw index.problem("the key '" + instrument.key() + "' is used twice");
+                }
+            }
+        }
+        return instruments;
+    }
+
+    /** Makes the instruments of one file: one, or one for each variant that shares items and thresholds. */
+    static List<Instrument> instruments(Entry entry) {
+        List<Entry> variants = entry.entries("variants");
+        if (variants.isEmpty()) {
+            return List.of(instrument(entry, entry.text("key"), entry.text("label")));
+        }
+        return variants.stream().map(variant -> instrument(entry, entry.text("key") + "_" + variant.text("key"), variant.text("label"))).toList();
+    }
+
+    private static Instrument instrument(Entry entry, String key, String label) {
+        double lowest = entry.number("lowest");
+        double highest = entry.number("highest");
+        if (!(lowest < highest)) {
+            throw entry.problem("'lowest' must be below 'highest'");
+        }
+        List<Item> items = items(entry);
+        Entry rule = entry.entry("rule").orElseThrow(() -> entry.problem("'rule' is missing"));
+        Instrument instrument = new Instrument(key, entry.text("name"), label, entry.text("version"), entry.optionalText("unit").orElse(""),
+                entry.texts("regions"), items, rule(rule), entry.constant("direction", Direction.class), lowest, highest, !entry.flag("screen"),
+                bands(entry), thresholds(entry), optional(entry, "cannot_improve_below"), optional(entry, "cannot_worsen_above"),
+                entry.integer("every_days"), entry.text("schedule"), entry.text("permission"), entry.text("source"),
+                entry.optionalText("loinc").orElse(""), entry.texts("notes"));
+        checkEnds(entry, instrument);
+        return instrument;
+    }
+
+    // The scale must be what the rule makes of the lowest and the highest answers.
+    private static void checkEnds(Entry entry, Instrument instrument) {
+        double low = end(instrument, Item::min, Item::max);
+        double high = end(instrument, Item::max, Item::min);
+        if (Math.abs(low - instrument.lowest()) > 1e-9 || Math.abs(high - instrument.highest()) > 1e-9) {
+            throw entry.problem("the rule reaches " + low + " to " + high + ", not " + instrument.lowest() + " to " + instrument.highest());
+        }
+    }
+
+    private static double end(Instrument instrument, Function<Item, Integer> plain, Function<Item, Integer> turned) {
+        Set<Integer> reversed = instrument.rule() instanceof SumOfItems sum ? sum.reversed() : Set.of();
+        List<Integer> answers = instrument.items().stream()
+                .map(item -> reversed.contains(item.number()) ? turned.apply(item) : plain.apply(item)).toList();
+        return instrument.score(answers).value().orElse(Double.NaN);
+    }
+
+    private static List<Item> items(Entry entry) {
+        List<Item> items = new ArrayList<>();
+        for (Entry item : entry.entries("items")) {
+            if (item.integer("number") != items.size() + 1) {
+                throw item.problem("items must be numbered 1, 2, 3 in order");
+            }
+            items.add(checked(item, () -> new Item(item.integer("number"), item.text("topic"), item.integer("min"), item.integer("max"))));
+        }
+        if (items.isEmpty()) {
+            throw entry.problem("'items' is missing");
+        }
+        return items;
+    }
+
+    private static ScoringRule rule(Entry rule) {
+        return switch (rule.text("name")) {
+            case "sum_percent" -> new SumPercent(rule.integer("minimum_answered"));
+            case "scaled_mean" -> new ScaledMean(rule.number("offset"), rule.number("factor"), rule.integer("minimum_answered"));
+            case "sum_of_items" -> new SumOfItems(rule.texts("reversed").stream().map(Integer::valueOf).collect(Collectors.toSet()),
+                    rule.integer("minimum_answered"), rule.constant("missing", SumOfItems.Missing.class));
+            case "mean_of_parts" -> new MeanOfParts(parts(rule, false), rule.integer("may_miss"));
+            case "sum_of_parts" -> new SumOfParts(parts(rule, true));
+            default -> throw rule.problem("'name' must be one of sum_percent, scaled_mean, sum_of_items, mean_of_parts, sum_of_parts, but is '"
+                    + rule.text("name") + "'");
+        };
+    }
+
+    private static List<Part> parts(Entry rule, boolean summed) {
+        return rule.entries("parts").stream().map(part -> checked(part, () -> new Part(part.text("name"), part.integer("first"),
+                part.integer("last"), summed ? part.number("weight") : 1, summed ? part.integer("may_miss") : 0))).toList();
+    }
+
+    private static List<Band> bands(Entry entry) {
+        List<Band> bands = new ArrayList<>();
+        for (Entry band : entry.entries("bands")) {
+            double highest = band.has("highest") ? band.number("highest") : Double.POSITIVE_INFINITY;
+            if (!bands.isEmpty() && !(highest > bands.get(bands.size() - 1).highest())) {
+                throw band.problem("bands must rise");
+            }
+            bands.add(new Band(highest, band.text("label"), band.text("source")));
+        }
+        return bands;
+    }
+
+    private static List<Threshold> thresholds(Entry entry) {
+        List<Threshold> thresholds = new ArrayList<>();
+        Set<String> leads = new HashSet<>();
+        for (Entry t : entry.entries("thresholds")) {
+            Threshold.Unit unit = t.has("unit") ? t.constant("unit", Threshold.Unit.class) : Threshold.Unit.POINTS;
+            Threshold threshold = checked(t, () -> new Threshold(t.constant("kind", Threshold.Kind.class), t.number("value"), unit,
+                    t.text("level"), t.texts("regions"), t.optionalText("population").orElse(""), t.optionalText("anchor").orElse(""),
+                    t.optionalText("follow_up").orElse(""), t.flag("lead"), t.has("baseline_from") ? t.number("baseline_from") : Double.NEGATIVE_INFINITY,
+                    t.has("baseline_to") ? t.number("baseline_to") : Double.POSITIVE_INFINITY, t.text("source"), t.text("tag")));
+            if (!TAGS.contains(threshold.tag())) {
+                throw t.problem("'tag' must be one of S, M, C, P, but is '" + threshold.tag() + "'");
+            }
+            if (threshold.leads() && !leads.add(threshold.kind() + " " + threshold.regions() + " " + t.optionalText("baseline_from"))) {
+                throw t.problem("two amounts of the same kind lead for the same regions");
+            }
+            thresholds.add(threshold);
+        }
+        return thresholds;
+    }
+
+    private static OptionalDouble optional(Entry entry, String key) {
+        return entry.has(key) ? OptionalDouble.of(entry.number(key)) : OptionalDouble.empty();
+    }
+
+    private static <T> T checked(Entry entry, java.util.function.Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (IllegalArgumentException e) {
+            throw entry.problem(e.getMessage());
+        }
+    }
+}

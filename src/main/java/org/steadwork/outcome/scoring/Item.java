@@ -1,0 +1,23 @@
+package org.steadwork.outcome.scoring;
+
+/**
+ * One item of an instrument: its number on the form, a short topic of ours (never the owner's wording) and the whole
+ * numbers it may be answered with.
+ */
+public record Item(int number, String topic, int min, int max) {
+    public Item {
+        if (number < 1) {
+            throw new IllegalArgumentException("Items are numbered from 1, but this one is " + number);
+        }
+        if (topic == null || topic.isBlank()) {
+            throw new IllegalArgumentException("Item " + number + " has no topic");
+        }
+        if (min >= max) {
+            throw new IllegalArgumentException("Item " + number + " ranges from " + min + " to " + max);
+        }
+    }
+
+    boolean allows(int answer) {
+        return answer >= min && answer <= max;
+    }
+}

@@ -1,0 +1,192 @@
+package org.steadwork.workplace;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.steadwork.content.Content;
+import org.steadwork.content.Entry;
+import org.steadwork.workplace.fit.Band;
+import org.steadwork.workplace.fit.BodyDimension;
+import org.steadwork.workplace.fit.BodyEstimates;
+import org.steadwork.workplace.fit.BodyGroup;
+import org.steadwork.workplace.fit.BodyMeasure;
+import org.steadwork.workplace.fit.Criterion;
+import org.steadwork.workplace.fit.Deviation;
+import org.steadwork.workplace.fit.Evidence;
+import org.steadwork.workplace.fit.Lenses;
+import org.steadwork.workplace.fit.Regression;
+import org.steadwork.workplace.fit.Target;
+import org.steadwork.workplace.fit.Targets;
+import org.steadwork.workplace.fit.Travel;
+
+/** Turns the content about work places into what the fit works with, and refuses what cannot be right. */
+final class FitContent {
+
+    private static final String BAND = "(-?\\d+(?:\\.\\d+)?)?\\.\\.(-?\\d+(?:\\.\\d+)?)?";
+
+    private FitContent() {
+    }
+
+    static BodyEstimates estimates() {
+        List<Regression> equations = new ArrayList<>();
+        for (Entry row : Content.csv("anthropometry/regressions.csv")) {
+            try {
+                boolean withMass = row.text("model").equals("stature_mass");
+                Regression.Inverse inverse = new Regression.Inverse(row.number("c00"), row.number("c01"), orZero(row, "c02", withMass),
+                        row.number("c11"), orZero(row, "c12", withMass), orZero(row, "c22", withMass));
+                equations.add(new Regression(row.constant("group", BodyGroup.class), row.constant("dimension", BodyDimension.class), withMass,
+                        row.number("intercept"), row.number("slope_stature"), orZero(row, "slope_weight", withMass), row.number("see"),
+                        row.number("t0975"), inverse, new Band(row.number("stature_min"), row.number("stature_max")),
+                        new Band(row.number("weight_min"), row.number("weight_max"))));
+            } catch (IllegalArgumentException e) {
+                throw row.problem(e.getMessage());
+            }
+        }
+        return new BodyEstimates(equations);
+    }
+
+    private static double orZero(Entry row, String key, boolean there) {
+        return there ? row.number(key) : 0;
+    }
+
+    static Targets targets() {
+        Entry file = Content.yaml("workplace/targets.yaml");
+        Map<Deviation, Target> targets = new EnumMap<>(Deviation.class);
+        for (Entry entry : file.entries("targets")) {
+            if (targets.put(entry.constant("deviation", Deviation.class), target(entry)) != null) {
+                throw entry.problem("there are two targets for it");
+            }
+        }
+        Entry allowances = nested(file, "allowances");
+        Entry obtainable = nested(file, "obtainable");
+        try {
+            return new Targets(targets, target(nested(file, "progressive_drop")),
+                    new Targets.Allowances(mm(allowances, "shoe"), mm(allowances, "slump"), mm(allowances, "home_row"),
+                            mm(allowances, "top_thickness"), mm(allowances, "distance"), mm(allowances, "footrest_above")),
+                    new Targets.Obtainable(travel(obtainable, "footrest"), mm(obtainable, "platform"), travel(obtainable, "screen"),
+                            travel(obtainable, "desk"), mm(obtainable, "blocks"), travel(obtainable, "seat"), travel(obtainable, "seat_depth"),
+                            mm(obtainable, "cushion"), mm(obtainable, "tray"), mm(obtainable, "thin_top"), mm(obtainable, "flat_keyboard")));
+        } catch (IllegalArgumentException e) {
+            throw file.problem(e.getMessage());
+        }
+    }
+
+    private static Target target(Entry entry) {
+        entry.text("source");
+        entry.text("status");
+        try {
+            return new Target(entry.number("aim"), band(entry, "green"), band(entry, "amber"), entry.number("weight"));
+        } catch (IllegalArgumentException e) {
+            throw entry.problem(e.getMessage());
+        }
+    }
+
+    private static double mm(Entry entry, String key) {
+        Entry value = nested(entry, key);
+        value.text("source");
+        return value.number("mm");
+    }
+
+    private static Travel travel(Entry entry, String key) {
+        Entry value = nested(entry, key);
+        value.text("source");
+        return Travel.of(value.number("low"), value.number("high"));
+    }
+
+    private static Entry nested(Entry entry, String key) {
+        return entry.entry(key).orElseThrow(() -> entry.problem("'" + key + "' is missing"));
+    }
+
+    static Band band(Entry entry, String key) {
+        String text = entry.text(key);
+        var match = java.util.regex.Pattern.compile(BAND).matcher(text);
+        if (!match.matches()) {
+            throw entry.problem("'" + key + "' must be a band such as -30..10, 20.. or ..60, but is '" + text + "'");
+        }
+        return new Band(match.group(1) == null ? Double.NEGATIVE_INFINITY : Double.parseDouble(match.group(1)),
+                match.group(2) == null ? Double.POSITIVE_INFINITY : Double.parseDouble(match.group(2)));
+    }
+
+    static List<Criterion> criteria() {
+        List<Criterion> criteria = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (Entry entry : Content.yaml("workplace/criteria.yaml").entries("criteria")) {
+            if (!ids.add(entry.text("id"))) {
+                throw entry.problem("there are two criteria " + entry.text("id"));
+            }
+            try {
+                criteria.add(criterion(entry));
+            } catch (IllegalArgumentException e) {
+                throw entry.problem(e.getMessage());
+            }
+        }
+        return List.copyOf(criteria);
+    }
+
+    private static Criterion criterion(Entry entry) {
+        Criterion.Kind kind = entry.constant("kind", Criterion.Kind.class);
+        Criterion.Bands bands = entry.has("green")
+                ? new Criterion.Bands(entry.has("aim") ? entry.number("aim") : Double.NaN, band(entry, "green"), band(entry, "amber")) : null;
+        if (kind != Criterion.Kind.OBSERVED) {
+            entry.text("unit");
+            entry.text("status");
+        }
+        return new Criterion(entry.text("id"), entry.text("group"), entry.text("label"), kind, entry.text("measured"), entry.text("target"),
+                entry.optionalText("unit").orElse(""), entry.has("deviation") ? entry.constant("deviation", Deviation.class) : null,
+                entry.has("lenses") ? entry.constant("lenses", Lenses.class) : null, entry.optionalText("reads").orElse(entry.text("id")), bands,
+                entry.optionalText("status").orElse(""), entry.texts("regions"), entry.optionalText("also").orElse(""),
+                Evidence.valueOf(entry.text("evidence")), entry.optionalText("evidence_note").orElse(""), entry.text("adjustment"),
+                entry.text("source"));
+    }
+
+    static Map<BodyMeasure, MeasureText> measures() {
+        Map<BodyMeasure, MeasureText> measures = new EnumMap<>(BodyMeasure.class);
+        Entry file = Content.yaml("workplace/measures.yaml");
+        for (Entry entry : file.entries("measures")) {
+            BodyMeasure key = entry.constant("key", BodyMeasure.class);
+            MeasureText text = new MeasureText(key, entry.text("label"), entry.text("how"), entry.text("unit"), band(entry, "range"),
+                    entry.number("give_or_take"), entry.text("source"));
+            if (measures.put(key, text) != null) {
+                throw entry.problem("there are two measures " + key);
+            }
+        }
+        for (BodyMeasure measure : BodyMeasure.values()) {
+            if (!measures.containsKey(measure)) {
+                throw file.problem("the measure " + measure + " is missing");
+            }
+        }
+        return measures;
+    }
+
+    /** How the errors of two estimates go together at equal stature; only pairs that were worked out. */
+    static Map<String, Double> correlations() {
+        Map<String, Double> correlations = new HashMap<>();
+        for (Entry row : Content.csv("anthropometry/residual-correlations.csv")) {
+            double correlation = row.number("correlation");
+            if (!(correlation >= -1 && correlation <= 1)) {
+                throw row.problem("a correlation must be from -1 to 1, but is " + correlation);
+            }
+            BodyDimension first = row.constant("first", BodyDimension.class);
+            BodyDimension second = row.constant("second", BodyDimension.class);
+            String model = row.constant("group", BodyGroup.class) + " " + row.text("model") + " ";
+            correlations.put(model + first + " " + second, correlation);
+            correlations.put(model + second + " " + first, correlation);
+        }
+        return Map.copyOf(correlations);
+    }
+
+    /** Returns the correlation of two estimates' errors, if it was worked out. */
+    static Optional<Double> correlation(Map<String, Double> all, BodyGroup group, boolean withMass, BodyDimension one, BodyDimension other) {
+        return Optional.ofNullable(all.get(group + (withMass ? " stature_mass " : " stature ") + one + " " + other));
+    }
+
+    static String key(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,17 @@
+package org.steadwork.workplace.fit;
+
+/** What is said of a criterion. What was not looked at stays unknown. */
+public enum Verdict {
+    IN_RANGE, NEAR_THE_EDGE, OUT_OF_RANGE, NOT_LOOKED_AT;
+
+    /** Judges a value on its bands; NaN was not looked at. */
+    public static Verdict of(double value, Band green, Band amber) {
+        if (Double.isNaN(value)) {
+            return NOT_LOOKED_AT;
+        }
+        if (green.contains(value)) {
+            return IN_RANGE;
+        }
+        return amber.contains(value) ? NEAR_THE_EDGE : OUT_OF_RANGE;
+    }
+}

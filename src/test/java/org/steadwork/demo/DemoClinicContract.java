@@ -1,0 +1,134 @@
+package org.steadwork.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.common.http.TestHTTPResource;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.PersistenceException;
+import java.net.URI;
+import java.time.LocalDate;
+import java.util.List;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.steadwork.account.DemoPassword;
+import org.steadwork.casefile.Attendance;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseTab;
+import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.VisitKind;
+import org.steadwork.content.Content;
+import org.steadwork.content.Entry;
+import org.steadwork.journey.Guest;
+
+/** What must hold of the demo clinic, and with it of everything that is stored, on every database the product serves. */
+abstract class DemoClinicContract {
+
+    @TestHTTPResource("/")
+    URI address;
+
+    @Inject
+    EntityManager db;
+
+    @Inject
+    DemoLoader loader;
+
+    private final Entry clinic = Content.yaml("demo/clinic.yaml");
+
+    @Test
+    void everyCaseIsThereWithItsVisits() {
+        for (String key : clinic.texts("cases")) {
+            Entry demo = Content.yaml("demo/" + key + ".yaml");
+            CaseFile file = caseOf(demo);
+            List<Visit> visits = db.createQuery("from Visit v where v.caseFile = ?1 order by v.number", Visit.class).setParameter(1, file).getResultList();
+            List<Entry> written = demo.entries("visits");
+            assertEquals(written.size() + demo.entries("booked").size(), visits.size(), key);
+            for (int i = 0; i < written.size(); i++) {
+                assertEquals(LocalDate.parse(written.get(i).text("date")), visits.get(i).visitedOn(), key);
+                assertEquals(written.get(i).text("attendance"), visits.get(i).attendance().label(), key);
+            }
+        }
+    }
+
+    @Test
+    void loadingAgainAddsNothing() {
+        assertFalse(loader.clinic(clinic));
+        for (String key : clinic.texts("cases")) {
+            assertFalse(loader.caseOf(Content.yaml("demo/" + key + ".yaml"), clinic), key);
+        }
+        assertTrue(loader.marked());
+        assertFalse(loader.empty());
+    }
+
+    @Test
+    void everyPageOfEveryCaseOpensAndIsMarkedAsDemo() {
+        Guest guest = signedIn("tamsin");
+        for (String key : clinic.texts("cases")) {
+            CaseFile file = caseOf(Content.yaml("demo/" + key + ".yaml"));
+            for (CaseTab tab : CaseTab.values()) {
+                guest.open(tab.href(file.id())).expect(200);
+                assertMarked(guest);
+            }
+        }
+        for (String path : List.of("/", "/patients", "/clinic")) {
+            guest.open(path).expect(200);
+            assertMarked(guest);
+        }
+    }
+
+    @Test
+    void aPatientIsFoundByHalfANameBySlipsByNumberByBirthDateAndByEmployer() {
+        Guest guest = signedIn("philippa");
+        for (String typed : List.of("tver", "Marisol Tverdl", "17 Sep 1991", "harbourline")) {
+            List<String> names = guest.open("/patients?q=" + typed.replace(" ", "%20")).expect(200).page().select("#hits .link-name").eachText();
+            assertTrue(names.contains("Marisol Tverdal"), typed + " found " + names);
+        }
+    }
+
+    @Test
+    void whatIsTypedComesBackLetterByLetterAndAStaleSaveIsRefused() {
+        Guest one = signedIn("tamsin");
+        Guest other = signedIn("idris");
+        String edit = "/cases/" + caseOf(Content.yaml("demo/demo-11.yaml")).id() + "/edit";
+        String unusual = "Zoë’s note: “≥ 30 %”, łódź, 北京, 😀\n" + "long ".repeat(700) + "end";
+        one.open(edit).expect(200);
+        other.open(edit).expect(200);
+        one.formWithButton("Save the case").set("history", unusual).send().expect(200);
+        assertEquals(unusual, one.open(edit).page().selectFirst("textarea[name=history]").wholeText());
+        other.formWithButton("Save the case").set("history", "Something else").send().expect(409);
+        assertEquals("Something else", other.page().selectFirst("textarea[name=history]").wholeText());
+        assertTrue(other.words().contains("Stored meanwhile"));
+    }
+
+    @Test
+    void aSecondVisitWithTheSameNumberIsRefusedByTheDatabase() {
+        long id = caseOf(Content.yaml("demo/demo-11.yaml")).id();
+        assertThrows(PersistenceException.class, () -> QuarkusTransaction.requiringNew().run(() -> {
+            db.persist(new Visit(db.find(CaseFile.class, id), 1, LocalDate.of(2030, 12, 16), VisitKind.PHONE, Attendance.ATTENDED));
+            db.flush();
+        }));
+    }
+
+    private CaseFile caseOf(Entry demo) {
+        Entry person = demo.entry("person").orElseThrow();
+        return db.createQuery("from CaseFile c join fetch c.patient p where p.givenName = ?1 and p.familyName = ?2", CaseFile.class)
+                .setParameter(1, person.text("given")).setParameter(2, person.text("family")).getSingleResult();
+    }
+
+    private Guest signedIn(String userName) {
+        Guest guest = new Guest(address);
+        guest.open("/sign-in").expect(200);
+        guest.formWithButton("Sign in").set("userName", userName).set("password", DemoPassword.VALUE).send().expect(200);
+        return guest;
+    }
+
+    private static void assertMarked(Guest guest) {
+        Element mark = guest.page().selectFirst("header .demo");
+        assertTrue(mark != null && mark.text().equals("Demo data"), guest.at() + " is not marked as demo");
+        assertTrue(guest.page().select("footer").text().startsWith("Demo data"), guest.at().toString());
+    }
+}

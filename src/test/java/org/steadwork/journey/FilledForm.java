@@ -1,0 +1,146 @@
+package org.steadwork.journey;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
+
+/** One form of a page with what a person has put in so far. A field or a choice the page does not offer fails at once. */
+public final class FilledForm {
+
+    private final Guest guest;
+    private final Element form;
+    private final Element button;
+    private final Map<String, List<String>> values = new LinkedHashMap<>();
+
+    FilledForm(Guest guest, Element form, Element button) {
+        this.guest = guest;
+        this.form = form;
+        this.button = button;
+        readWhatStandsThere();
+    }
+
+    private void readWhatStandsThere() {
+        for (Element field : form.select("input[name], select[name], textarea[name]")) {
+            if (field.hasAttr("disabled")) {
+                continue;
+            }
+            String name = field.attr("name");
+            switch (field.normalName()) {
+                case "textarea" -> add(name, field.wholeText());
+                case "select" -> field.select("option[selected]").forEach(option -> add(name, option.val()));
+                default -> {
+                    String type = field.attr("type");
+                    boolean ticks = type.equals("radio") || type.equals("checkbox");
+                    if (!type.equals("submit") && !type.equals("file") && (!ticks || field.hasAttr("checked"))) {
+                        add(name, field.hasAttr("value") || !ticks ? field.val() : "on");
+                    }
+                }
+            }
+            if (field.normalName().equals("select") && !values.containsKey(name) && !field.hasAttr("multiple")) {
+                Element first = field.selectFirst("option");
+                if (first != null) {
+                    add(name, first.val());
+                }
+            }
+        }
+    }
+
+    private void add(String name, String value) {
+        values.computeIfAbsent(name, key -> new ArrayList<>()).add(value);
+    }
+
+    /** Returns the names of the fields, in the order of the page. */
+    public Set<String> fields() {
+        Set<String> names = new LinkedHashSet<>();
+        form.select("input[name], select[name], textarea[name]").forEach(field -> names.add(field.attr("name")));
+        return names;
+    }
+
+    public boolean offers(String name) {
+        return !fieldsNamed(name).isEmpty();
+    }
+
+    public boolean offers(String name, String value) {
+        return choices(name).contains(value);
+    }
+
+    private Elements fieldsNamed(String name) {
+        Elements found = new Elements();
+        form.select("input[name], select[name], textarea[name], button[name]").forEach(field -> {
+            if (field.attr("name").equals(name)) {
+                found.add(field);
+            }
+        });
+        return found;
+    }
+
+    private List<String> choices(String name) {
+        List<String> choices = new ArrayList<>();
+        for (Element field : fieldsNamed(name)) {
+            if (field.normalName().equals("select")) {
+                field.select("option").forEach(option -> choices.add(option.val()));
+            } else if (field.attr("type").equals("radio") || field.attr("type").equals("checkbox")) {
+                choices.add(field.hasAttr("value") ? field.val() : "on");
+            }
+        }
+        return choices;
+    }
+
+    /** Types or chooses; a choice must be one the page offers. */
+    public FilledForm set(String name, String value) {
+        if (!offers(name)) {
+            throw guest.missing("the form has no field '" + name + "', only " + fields());
+        }
+        List<String> choices = choices(name);
+        if (!choices.isEmpty() && !choices.contains(value)) {
+            throw guest.missing("'" + name + "' offers " + choices + ", not '" + value + "'");
+        }
+        values.put(name, new ArrayList<>(List.of(value)));
+        return this;
+    }
+
+    /** Ticks one of several boxes of the same name. */
+    public FilledForm tick(String name, String value) {
+        if (!offers(name, value)) {
+            throw guest.missing("'" + name + "' offers " + choices(name) + ", not '" + value + "'");
+        }
+        if (!values.getOrDefault(name, List.of()).contains(value)) {
+            add(name, value);
+        }
+        return this;
+    }
+
+    public FilledForm untickAll(String name) {
+        values.remove(name);
+        return this;
+    }
+
+    /** Presses the button of the form. */
+    public Guest send() {
+        if (button != null && button.hasAttr("name")) {
+            add(button.attr("name"), button.val());
+        }
+        String action = form.hasAttr("action") && !form.attr("action").isBlank() ? form.absUrl("action") : guest.at().toString();
+        if (button != null && button.hasAttr("formaction")) {
+            action = button.absUrl("formaction");
+        }
+        StringBuilder body = new StringBuilder();
+        values.forEach((name, all) -> all.forEach(value -> body.append(body.isEmpty() ? "" : "&").append(encode(name)).append('=')
+                .append(encode(value))));
+        if (form.attr("method").equalsIgnoreCase("post")) {
+            return guest.post(action, body.toString());
+        }
+        return guest.open(action + (action.contains("?") ? "&" : "?") + body);
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

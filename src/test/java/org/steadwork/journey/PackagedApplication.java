@@ -1,0 +1,140 @@
+package org.steadwork.journey;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The packaged product, started as a user starts it: {@code java -jar}, a data folder of its own, a free port. What the
+ * tests see this way is the jar, not the class path of the build.
+ */
+public final class PackagedApplication implements AutoCloseable {
+
+    private static final Pattern LISTENING = Pattern.compile("Listening on: (http://[^\\s/]+:\\d+)");
+    private static final Duration PATIENCE = Duration.ofSeconds(120);
+
+    private final Process process;
+    private final Path folder;
+    private final Path log;
+    private final URI address;
+
+    private PackagedApplication(Process process, Path folder, Path log, URI address) {
+        this.process = process;
+        this.folder = folder;
+        this.log = log;
+        this.address = address;
+    }
+
+    /** Starts the jar with an empty data folder; returns when it answers. {@code settings} become {@code -D} options. */
+    public static PackagedApplication start(Map<String, String> settings) {
+        try {
+            return start(Files.createTempDirectory("steadwork-packaged"), settings);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Starts the jar on a data folder that may hold something already. */
+    public static PackagedApplication start(Path folder, Map<String, String> settings) throws IOException {
+        Path jar = jar();
+        Path log = folder.resolve("start.log");
+        Map<String, String> all = new TreeMap<>(settings);
+        all.put("quarkus.http.port", "0");
+        all.put("steadwork.data-folder", folder.resolve("data").toString());
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        all.forEach((key, value) -> command.add("-D" + key + "=" + value));
+        command.add("-jar");
+        command.add(jar.toString());
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
+        return new PackagedApplication(process, folder, log, awaitAddress(process, log));
+    }
+
+    private static Path jar() {
+        String jar = System.getProperty("steadwork.jar");
+        if (jar == null || !Files.isRegularFile(Path.of(jar))) {
+            throw new IllegalStateException("No packaged application at '" + jar + "': build it with ./mvnw package, "
+                    + "or name it with -Dsteadwork.jar=target/quarkus-app/quarkus-run.jar");
+        }
+        return Path.of(jar);
+    }
+
+    private static URI awaitAddress(Process process, Path log) throws IOException {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (System.nanoTime() < end) {
+            Matcher line = LISTENING.matcher(Files.readString(log));
+            if (line.find()) {
+                return URI.create(line.group(1));
+            }
+            if (!process.isAlive()) {
+                throw new IllegalStateException("The packaged application stopped while starting:\n" + Files.readString(log));
+            }
+            pause();
+        }
+        process.destroyForcibly();
+        throw new IllegalStateException("The packaged application did not listen in time:\n" + Files.readString(log));
+    }
+
+    private static void pause() {
+        try {
+            TimeUnit.MILLISECONDS.sleep(5);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    public URI address() {
+        return address;
+    }
+
+    public long pid() {
+        return process.pid();
+    }
+
+    /** Returns everything the process has written so far. */
+    public String log() {
+        try {
+            return Files.readString(log);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        process.destroy();
+        try {
+            if (!process.waitFor(20, TimeUnit.SECONDS)) {
+                process.destroyForcibly().waitFor();
+            }
+            try (Stream<Path> files = Files.walk(folder)) {
+                files.sorted(Comparator.reverseOrder()).forEach(PackagedApplication::delete);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
