@@ -2,6 +2,7 @@ package org.steadwork.casemap;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.steadwork.casefile.CardKey;
 import org.steadwork.casefile.CardKind;
@@ -29,7 +30,7 @@ record TieForm(CardKey from, CardKey to) {
         return Form.empty().with("from", from == null ? null : from.text()).with("to", to == null ? null : to.text())
                 .with("version", known.map(link -> String.valueOf(link.version())).orElse(""))
                 .with("reason", known.map(Link::reason).orElse(null))
-                .with("decision", known.map(link -> TiePages.sent(link.decision())).orElse(null));
+                .with("decision", known.map(link -> link.decision().name().toLowerCase(Locale.ROOT)).orElse(null));
     }
 
     /** Notes what is wrong with the two cards; a pair that was decided before may be decided anew although a card is gone. */

@@ -11,7 +11,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
@@ -112,10 +111,5 @@ class TiePages {
     private static TemplateInstance page(CaseHead head, MapBuilder map, Form form, TieForm typed) {
         String why = typed.complete() ? map.why(typed.from(), typed.to()) : "";
         return Templates.tie(head, form, TieForm.fromOptions(map), TieForm.toOptions(map), why);
-    }
-
-    /** The name of a decision as forms send it. */
-    static String sent(LinkDecision decision) {
-        return decision.name().toLowerCase(Locale.ROOT);
     }
 }
