@@ -19,6 +19,7 @@ import org.steadwork.account.Role;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.CloseReason;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.VisitKind;
 import org.steadwork.casefile.Visits;
@@ -101,7 +102,8 @@ class DemoLoader {
             DemoVisit visit = new DemoVisit(demo, clinic, contact, file, add(file, contact), account(clinic, contact));
             parts.stream().sorted(Comparator.comparingInt(DemoVisitPart::order)).forEach(part -> part.load(visit));
             contact.optionalText("next_review").ifPresent(day -> file.reviewOn(LocalDate.parse(day)));
-            contact.entry("close").ifPresent(end -> file.close(LocalDate.parse(end.text("on")), end.text("reason").replace('_', ' ')));
+            contact.entry("close").ifPresent(end -> file.close(LocalDate.parse(end.text("on")),
+                    end.constant("reason", CloseReason.class), end.optionalText("note").orElse(null)));
         }
         for (Entry booked : demo.entries("booked")) {
             visits.add(file, LocalDate.parse(booked.text("date")), booked.constant("kind", VisitKind.class), Attendance.PLANNED);
