@@ -1,0 +1,94 @@
+package org.steadwork.letter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the print template of a letter gets: finished words only, nothing that was held back.
+ *
+ * @param clinic    name of the clinic, then its address, line by line
+ * @param to        the reader, line by line
+ * @param about     the line with dates and reference
+ * @param title     the heading
+ * @param sections  the sections that have words, in printed order
+ * @param signature the clinician, line by line
+ * @param foot      the small print
+ * @param draft     true while it is not signed: the page says so
+ */
+public record PrintedLetter(List<String> clinic, List<String> to, String about, String title, List<Section> sections,
+                            List<String> signature, String foot, boolean draft) {
+
+    /**
+     * One printed section.
+     *
+     * @param standing true for words that must stay in the letter
+     * @param columns  headings when it is a table, else empty
+     */
+    public record Section(String key, String heading, List<Block> blocks, boolean standing, List<String> columns, List<List<String>> rows) {
+
+        public boolean table() {
+            return !columns.isEmpty();
+        }
+
+        /** Returns the words without their division into blocks. */
+        public String words() {
+            return String.join(" ", blocks.stream().flatMap(block -> block.lines().stream()).toList());
+        }
+    }
+
+    /** A paragraph, or a list of points. */
+    public record Block(boolean points, List<String> lines) {
+    }
+
+    /** Returns a section by its key, if it has words. */
+    public Optional<Section> find(String key) {
+        return sections.stream().filter(section -> section.key().equals(key)).findFirst();
+    }
+
+    /** Returns the sections a template has not placed by name. */
+    public List<Section> without(String first, String second) {
+        return sections.stream().filter(section -> !section.standing() && !section.key().equals(first) && !section.key().equals(second)).toList();
+    }
+
+    public List<Section> standing() {
+        return sections.stream().filter(Section::standing).toList();
+    }
+
+    static List<Section> sections(List<SectionKind> kinds, Map<String, String> texts) {
+        List<Section> sections = new ArrayList<>();
+        for (SectionKind kind : kinds) {
+            String text = texts.getOrDefault(kind.key(), "").strip();
+            if (!text.isEmpty()) {
+                sections.add(new Section(kind.key(), kind.heading(), kind.table() ? List.of() : blocks(text), kind.standing().isPresent(),
+                        kind.columns(), kind.table() ? TableText.rows(text, kind.columns().size()) : List.of()));
+            }
+        }
+        return sections;
+    }
+
+    /** Lines that begin with a dash become a list; every other line is a paragraph. */
+    private static List<Block> blocks(String text) {
+        List<Block> blocks = new ArrayList<>();
+        List<String> points = new ArrayList<>();
+        for (String line : text.split("\n")) {
+            String plain = line.strip();
+            if (plain.startsWith("- ") || plain.startsWith("– ")) {
+                points.add(plain.substring(2).strip());
+                continue;
+            }
+            if (!points.isEmpty()) {
+                blocks.add(new Block(true, List.copyOf(points)));
+                points.clear();
+            }
+            if (!plain.isEmpty()) {
+                blocks.add(new Block(false, List.of(plain)));
+            }
+        }
+        if (!points.isEmpty()) {
+            blocks.add(new Block(true, List.copyOf(points)));
+        }
+        return blocks;
+    }
+}

@@ -1,0 +1,127 @@
+package org.steadwork.letter.pdf;
+
+import com.lowagie.text.DocumentException;
+import com.lowagie.text.pdf.PdfDate;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfWriter;
+import com.lowagie.text.pdf.PdfXConformanceException;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.GregorianCalendar;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/**
+ * Prints XHTML as PDF/A-1b: fonts embedded, colours tied to sRGB, title and dates in the metadata, drawings as shapes.
+ * Reads nothing from outside: the only style sheet is the one for letters on the class path.
+ */
+public final class PdfPress {
+
+    private static final String MADE_BY = "Steadwork";
+
+    private PdfPress() {
+    }
+
+    /**
+     * Prints one document.
+     *
+     * @param xhtml  well-formed XHTML; document type declarations are refused
+     * @param title  title for the metadata, not blank
+     * @param author author for the metadata
+     * @param made   the time of making, to the second; the same input and time give the same text and metadata
+     * @throws IllegalArgumentException when the XHTML is not well formed, or holds what PDF/A-1b does not allow
+     */
+    public static LetterPdf print(String xhtml, String title, String author, Instant made) {
+        Document document = parse(xhtml);
+        VisualOrder.apply(document.getDocumentElement());
+        ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT, ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
+                device, new LetterStyle(device), LetterFonts.resolver());
+        renderer.getSharedContext().setReplacedElementFactory(new VectorDrawings(device));
+        renderer.setPDFVersion(PdfWriter.VERSION_1_4);
+        renderer.setPDFXConformance(PdfWriter.PDFA1B);
+        renderer.setDocument(document);
+        renderer.layout();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Archive archive = new Archive(title, author, made);
+        renderer.setListener(archive);
+        try {
+            renderer.createPDF(out);
+        } catch (PdfXConformanceException e) {
+            throw new IllegalArgumentException("The letter cannot be kept as PDF/A-1b: " + e.getMessage(), e);
+        } catch (DocumentException e) {
+            throw new IllegalStateException("The letter cannot be printed", e);
+        }
+        return new LetterPdf(out.toByteArray(), archive.pages);
+    }
+
+    private static Document parse(String xhtml) {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        try {
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            DocumentBuilder builder = factory.newDocumentBuilder();
+            builder.setErrorHandler(null);
+            return builder.parse(new InputSource(new StringReader(xhtml)));
+        } catch (SAXException e) {
+            throw new IllegalArgumentException("The letter is not well formed: " + e.getMessage(), e);
+        } catch (ParserConfigurationException | IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Writes what PDF/A-1b asks for beside the pages: metadata twice, alike, and the meaning of the colours. */
+    private static final class Archive extends DefaultPDFCreationListener {
+
+        private final String title;
+        private final String author;
+        private final ZonedDateTime made;
+        private int pages;
+
+        Archive(String title, String author, Instant made) {
+            this.title = title;
+            this.author = author;
+            this.made = ZonedDateTime.ofInstant(made, ZoneOffset.UTC).withNano(0);
+        }
+
+        @Override
+        public void preWrite(ITextRenderer renderer, int pageCount) {
+            pages = pageCount;
+            PdfWriter writer = renderer.getWriter();
+            try {
+                writer.setOutputIntents("sRGB", "", "http://www.color.org", "sRGB IEC61966-2.1",
+                        ICC_Profile.getInstance(ColorSpace.CS_sRGB));
+            } catch (IOException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        @Override
+        public void onClose(ITextRenderer renderer) {
+            PdfWriter writer = renderer.getWriter();
+            PdfDictionary info = writer.getInfo();
+            PdfDate date = new PdfDate(GregorianCalendar.from(made));
+            info.put(PdfName.TITLE, new PdfString(title, PdfString.TEXT_UNICODE));
+            info.put(PdfName.AUTHOR, new PdfString(author, PdfString.TEXT_UNICODE));
+            info.put(PdfName.PRODUCER, new PdfString(MADE_BY));
+            info.put(PdfName.CREATOR, new PdfString(MADE_BY));
+            info.put(PdfName.CREATIONDATE, date);
+            info.put(PdfName.MODDATE, date);
+            writer.setXmpMetadata(Xmp.packet(title, author, MADE_BY, made));
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package org.steadwork.letter.pdf;
+
+import com.lowagie.text.BadElementException;
+import com.lowagie.text.Image;
+import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfTemplate;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.anim.dom.SAXSVGDocumentFactory;
+import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.bridge.UserAgentAdapter;
+import org.apache.batik.gvt.GraphicsNode;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xhtmlrenderer.extend.ReplacedElement;
+import org.xhtmlrenderer.extend.UserAgentCallback;
+import org.xhtmlrenderer.layout.LayoutContext;
+import org.xhtmlrenderer.pdf.ITextFSImage;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextReplacedElement;
+import org.xhtmlrenderer.pdf.ITextReplacedElementFactory;
+import org.xhtmlrenderer.render.BlockBox;
+import org.xhtmlrenderer.render.RenderingContext;
+
+/**
+ * Paints {@code <svg>} elements of a letter as shapes; left alone, the layout would make a large bitmap of each.
+ * A drawing for a letter has a {@code viewBox}, presentation attributes and flat colours: PDF/A-1b allows no transparency.
+ */
+final class VectorDrawings extends ITextReplacedElementFactory {
+
+    VectorDrawings(ITextOutputDevice device) {
+        super(device);
+    }
+
+    @Override
+    public ReplacedElement createReplacedElement(LayoutContext context, BlockBox box, UserAgentCallback agent, int cssWidth, int cssHeight) {
+        Element element = box.getElement();
+        if (element != null && "img".equals(element.getNodeName())) {
+            throw new IllegalArgumentException("A letter holds drawings as svg elements and no other pictures");
+        }
+        if (element == null || !"svg".equals(element.getNodeName())) {
+            return super.createReplacedElement(context, box, agent, cssWidth, cssHeight);
+        }
+        double[] view = viewBox(element);
+        double dots = context.getDotsPerPixel();
+        double width = cssWidth >= 0 ? cssWidth : view[2] * dots;
+        double height = cssHeight >= 0 ? cssHeight : width * view[3] / view[2];
+        if (cssHeight >= 0 && cssWidth < 0) {
+            width = height * view[2] / view[3];
+        }
+        return new Drawing(element, view, (int) Math.round(width), (int) Math.round(height));
+    }
+
+    private static double[] viewBox(Element svg) {
+        String[] parts = svg.getAttribute("viewBox").strip().split("[\\s,]+");
+        if (parts.length != 4) {
+            throw new IllegalArgumentException("A drawing in a letter needs a viewBox of four numbers");
+        }
+        double[] view = new double[4];
+        for (int i = 0; i < 4; i++) {
+            view[i] = Double.parseDouble(parts[i]);
+        }
+        if (!(view[2] > 0 && view[3] > 0)) {
+            throw new IllegalArgumentException("The viewBox of a drawing must have a width and a height above 0");
+        }
+        return view;
+    }
+
+    private static final class Drawing implements ITextReplacedElement {
+
+        private final Element svg;
+        private final double[] view;
+        private final int width;
+        private final int height;
+        private Point location = new Point(0, 0);
+
+        Drawing(Element svg, double[] view, int width, int height) {
+            this.svg = svg;
+            this.view = view;
+            this.width = width;
+            this.height = height;
+        }
+
+        @Override
+        public void paint(RenderingContext context, ITextOutputDevice device, BlockBox box) {
+            PdfContentByte page = device.getCurrentPage();
+            PdfTemplate shapes = page.createTemplate((float) view[2], (float) view[3]);
+            Graphics2D graphics = shapes.createGraphicsShapes((float) view[2], (float) view[3]);
+            graphics.transform(AffineTransform.getTranslateInstance(-view[0], -view[1]));
+            shapes(svg, view).paint(graphics);
+            graphics.dispose();
+            try {
+                ITextFSImage image = new ITextFSImage(Image.getInstance(shapes));
+                image.scale(width, height);
+                device.drawImage(image, location.x, location.y);
+            } catch (BadElementException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        private static GraphicsNode shapes(Element svg, double[] view) {
+            UserAgentAdapter agent = new UserAgentAdapter();
+            BridgeContext bridge = new BridgeContext(agent);
+            bridge.setDynamicState(BridgeContext.STATIC);
+            Document document = document(svg, view);
+            return new GVTBuilder().build(bridge, document);
+        }
+
+        /** Makes a document of its own of the element, drawn at one pixel for one unit of the viewBox. */
+        private static Document document(Element svg, double[] view) {
+            Element copy = (Element) svg.cloneNode(true);
+            copy.setAttribute("xmlns", "http://www.w3.org/2000/svg");
+            copy.removeAttribute("viewBox");
+            copy.setAttribute("width", String.valueOf(view[2]));
+            copy.setAttribute("height", String.valueOf(view[3]));
+            try {
+                Transformer writer = TransformerFactory.newInstance().newTransformer();
+                writer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+                StringWriter text = new StringWriter();
+                writer.transform(new DOMSource(copy), new StreamResult(text));
+                return new SAXSVGDocumentFactory(null).createDocument("drawing:letter", new StringReader(text.toString()));
+            } catch (TransformerException e) {
+                throw new IllegalArgumentException("A drawing in the letter is not proper SVG", e);
+            } catch (IOException e) {
+                throw new UncheckedIOException("A drawing in the letter is not proper SVG", e);
+            }
+        }
+
+        @Override
+        public int getIntrinsicWidth() {
+            return width;
+        }
+
+        @Override
+        public int getIntrinsicHeight() {
+            return height;
+        }
+
+        @Override
+        public Point getLocation() {
+            return location;
+        }
+
+        @Override
+        public void setLocation(int x, int y) {
+            location = new Point(x, y);
+        }
+
+        @Override
+        public void detach(LayoutContext context) {
+            // nothing is kept between layouts
+        }
+
+        @Override
+        public boolean isRequiresInteractivePaint() {
+            return false;
+        }
+
+        @Override
+        public boolean hasBaseline() {
+            return false;
+        }
+
+        @Override
+        public int getBaseline() {
+            return 0;
+        }
+    }
+}
