@@ -102,8 +102,8 @@ class DemoLoader {
             DemoVisit visit = new DemoVisit(demo, clinic, contact, file, add(file, contact), account(clinic, contact));
             parts.stream().sorted(Comparator.comparingInt(DemoVisitPart::order)).forEach(part -> part.load(visit));
             contact.optionalText("next_review").ifPresent(day -> file.reviewOn(LocalDate.parse(day)));
-            contact.entry("close").ifPresent(end -> file.close(LocalDate.parse(end.text("on")),
-                    end.constant("reason", CloseReason.class), end.optionalText("note").orElse(null)));
+            contact.entry("close").ifPresent(end -> file.close(LocalDate.parse(end.text("on")), end.constant("reason", CloseReason.class),
+                    end.optionalText("note").orElse(null)));
         }
         for (Entry booked : demo.entries("booked")) {
             visits.add(file, LocalDate.parse(booked.text("date")), booked.constant("kind", VisitKind.class), Attendance.PLANNED);
