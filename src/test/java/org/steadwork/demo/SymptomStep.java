@@ -3,14 +3,13 @@ package org.steadwork.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.Map;
 import org.steadwork.content.Entry;
 import org.steadwork.journey.FilledForm;
 
 /** Symptoms: adds each zone, gives its scores and kinds, saves, and finds them stored as given. */
 final class SymptomStep implements WalkStep {
 
-    private static final Map<String, String> SCALES = Map.of("now", "now", "worst", "worst", "average", "average", "at_work", "atWork");
+    private static final List<String> SCALES = List.of("now", "worst", "average", "at_work");
 
     @Override
     public void walk(WalkedVisit visit) {
@@ -31,14 +30,14 @@ final class SymptomStep implements WalkStep {
         form.send().expect(200);
         for (Entry zone : zones) {
             FilledForm stored = visit.guest().formWithButton("Save symptoms");
-            SCALES.forEach((key, field) -> assertEquals(zone.optionalText(key).orElse("not_asked"), stored.value(field + "-" + zone.text("zone")),
-                    visit.where() + field + " of " + zone.text("zone")));
+            SCALES.forEach(scale -> assertEquals(zone.optionalText(scale).orElse("not_asked"), stored.value(scale + "-" + zone.text("zone")),
+                    visit.where() + scale + " of " + zone.text("zone")));
         }
     }
 
     private static void fill(FilledForm form, Entry told, Entry zone) {
         String key = zone.text("zone");
-        SCALES.forEach((score, field) -> zone.optionalText(score).ifPresent(value -> form.set(field + "-" + key, value)));
+        SCALES.forEach(scale -> zone.optionalText(scale).ifPresent(value -> form.set(scale + "-" + key, value)));
         zone.texts("kinds").forEach(kind -> form.set(kind + "-" + key, kind));
         told.optionalText("since").ifPresent(since -> form.set("since-" + key, since));
         zone.optionalText("note").ifPresent(note -> form.set("pattern-" + key, note));

@@ -13,7 +13,7 @@ import org.steadwork.account.DemoPassword;
 /** Takes the pictures of README and docs from the packaged demo. Not a test: run by {@code ./mvnw -Ppictures verify}. */
 class PagePictures {
 
-    private static final Path FOLDER = Path.of("docs", "pictures");
+    private static final Path FOLDER = Path.of("docs", "screens");
     private static final int WIDTH = 1440;
 
     /** File name, and the case (by patient) with its page; an empty case stands for a page of the clinic. */
@@ -22,10 +22,10 @@ class PagePictures {
     static {
         PAGES.put("today", new String[] {"", "/"});
         PAGES.put("map", new String[] {"Marisol Tverdal", ""});
-        PAGES.put("symptoms", new String[] {"Bram Oduya-Lindqvist", "/symptoms"});
         PAGES.put("red-flags", new String[] {"Ignatius Bellweather", "/red-flags"});
         PAGES.put("work-place", new String[] {"Saoirse Vantongeren", "/work-place"});
-        PAGES.put("outcomes", new String[] {"Marisol Tverdal", "/outcomes"});
+        PAGES.put("programme", new String[] {"Leopold Marchetti-Hale", "/programme"});
+        PAGES.put("letter", new String[] {"Marisol Tverdal", "/letters"});
     }
 
     @Test
