@@ -37,7 +37,7 @@ public record RedFlagPage(Summary summary, List<Step> steps, List<FlagAction> ca
 
     /** One screen. {@code id} is "new" for one that is not stored yet. */
     public record ScreenRow(String id, int version, String occasion, LocalDate on, String by, boolean signed, String signedLine,
-                            String verdict, int openAnswers, boolean outOfDate, String saved) {
+                            String verdict, int openAnswers, boolean outOfDate, boolean ofEarlierDay, String saved) {
     }
 
     /** One region to ask about; a reported one is always asked about. */

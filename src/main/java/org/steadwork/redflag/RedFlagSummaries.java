@@ -141,14 +141,15 @@ class RedFlagSummaries {
         Urgency worst = toAct.get(0).urgency();
         LevelWords words = content.level(worst);
         List<Step> steps = new ArrayList<>();
-        steps.add(new Step(worst.demandsCall() ? "Phone:" : "Contact:", words.recipient() + ". When: " + words.contactWithin() + ".", null, null));
+        steps.add(new Step(worst.demandsCall() ? "Phone:" : "Contact:", words.recipient() + ". When: " + words.contactWithin() + "."
+                + (worst.demandsCall() ? " Write down the name and number of the person spoken to, and the time." : ""), null, null));
         Set<String> actions = new LinkedHashSet<>();
         toAct.stream().filter(flag -> flag.urgency() == worst).forEach(flag -> actions.add(flag.action()));
         actions.forEach(action -> steps.add(new Step("Do:", action + ".", null, null)));
         if (worst.atLeast(Urgency.URGENT_2_WEEKS)) {
             steps.add(new Step("Write the letter.", "Situation, background, assessment, recommendation.", "/cases/" + caseId + "/letters", "Open the letters"));
         }
-        steps.add(new Step("Tell the patient, and give it in writing.", String.join(" ", words.advice()),
+        steps.add(new Step("Tell the patient, and give it in writing.", String.join(" ", words.tell()),
                 "/cases/" + caseId + "/red-flags/safety-net", "Print the safety-net sheet"));
         steps.add(new Step("Hear whether the patient was seen.", "The entry stays on Today until a clinician closes the flag.", null, null));
         return steps;

@@ -76,6 +76,7 @@ class ScreenQuestions {
             byRegion.computeIfAbsent(question.region(), region -> new ArrayList<>()).add(question.key());
         }
         List<QuestionGroup> groups = new ArrayList<>();
+        add(groups, "About the complaint", rows(content.catalogue().facts().stream().map(Fact::key).toList(), form, shown, null));
         byRegion.forEach((region, keys) ->
                 add(groups, region.equals(Catalogue.GENERAL) ? "General" : content.region(region), rows(keys, form, shown, null)));
         return groups;

@@ -17,6 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
+import org.steadwork.casefile.CaseHeads;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.TestAccounts;
@@ -45,6 +46,12 @@ class RedFlagPagesTest {
 
     @Inject
     Flags flags;
+
+    @Inject
+    CaseHeads heads;
+
+    @Inject
+    RedFlagRail rail;
 
     private long id;
     private Visitor clinician;
@@ -318,6 +325,25 @@ class RedFlagPagesTest {
         assertEquals("no", clinician.page().select("input[name=answer.gen_night_pain][checked]").val());
         assertEquals("six weeks", clinician.page().select("input[name=note.answer.nk_cord_hands]").val());
         assertTrue(clinician.page().select(".question--yes .question__words").text().contains("clumsy"));
+    }
+
+    @Test
+    void aScreenIsOutOfDateAfterTheSetDays() {
+        assertFalse(redFlags.outOfDate(LocalDate.now().minusDays(redFlags.validDays())));
+        assertTrue(redFlags.outOfDate(LocalDate.now().minusDays(redFlags.validDays() + 1L)));
+    }
+
+    @Test
+    void aCaseWithAnUrgentFlagOpenIsNotClosed() {
+        answerDue(Map.of("answer.nk_cord_hands", "yes"));
+        List<String> closing = QuarkusTransaction.requiringNew().call(() -> rail.closingBars(heads.find(id)));
+        assertTrue(closing.toString().contains("Clumsy hands"), closing.toString());
+    }
+
+    @Test
+    void noMeaningfulChangeAsksForTheFullScreenAgain() {
+        answerDue(Map.of("answer.fact_no_change_6_weeks", "yes"));
+        assertTrue(clinician.open(page()).select(".red-flag-result").text().contains("Repeat the full screen"));
     }
 
     @Test
