@@ -36,6 +36,9 @@ class ProgrammePagesTest {
     @Inject
     TestHolds holds;
 
+    @Inject
+    RedFlagHolds redFlags;
+
     private long id;
     private String programme;
     private Visitor clinician;
@@ -134,11 +137,37 @@ class ProgrammePagesTest {
         clinician.open(programme + "/add/gn_breathing");
         clinician.submit(programme + "/add/gn_breathing", Map.of("startedOn", START));
         assertEquals(422, clinician.status());
-        assertTrue(clinician.page().select("[role=alert]").text().contains("Suspended by an open red flag: Anything on the neck waits"));
+        assertTrue(clinician.page().select("[role=alert]").text().contains("Suspended: Anything on the neck waits"));
         assertFalse(sheet().select(".handout__list").text().contains("Shoulder rolls"));
         assertTrue(clinician.page().text().contains("Please pause for now: Shoulder rolls"));
         holds.release(id);
         assertTrue(sheet().select(".handout__list").text().contains("Shoulder rolls"));
+    }
+
+    @Test
+    void anAnswerOfTheRedFlagScreenSuspendsExercisesAtOnce() {
+        answerAll("no");
+        give("nk_retraction", Map.of());
+        String screen = "/cases/" + id + "/red-flags";
+        clinician.open(screen);
+        for (int pass = 0; pass < 2; pass++) {
+            clinician.submit(screen, Map.of("answer.nk_cord_hands", "yes"), Map.of("region", List.of("neck")));
+        }
+        assertEquals(200, clinician.status(), clinician.page().select("[role=alert]").text());
+        clinician.open(programme);
+        assertTrue(clinician.page().select(".exercise:contains(Chin tuck)").text().contains("Suspended"), clinician.page().select(".exercise").text());
+        clinician.open(programme + "/add/nk_levator_stretch");
+        assertTrue(clinician.page().select(".notice--stop").text().contains("Neck exercise to the end of the range waits"));
+        clinician.submit(programme + "/add/nk_levator_stretch", Map.of("startedOn", START));
+        assertEquals(422, clinician.status());
+        assertTrue(sheet().text().contains("Please pause for now: Chin tuck"));
+        assertFalse(clinician.page().text().contains("cord"), "the sheet gives no reason");
+    }
+
+    @Test
+    void aSuspensionOfOneRegionCarriesIt() {
+        assertEquals(new ExerciseHolds.Hold("region_all", Set.of(BodyRegion.KNEE), "Anything on that region waits (knee)"), redFlags.hold("region_all:knee"));
+        assertEquals(new ExerciseHolds.Hold("nerve_glides", Set.of(), "Nerve glides wait"), redFlags.hold("nerve_glides"));
     }
 
     @Test
