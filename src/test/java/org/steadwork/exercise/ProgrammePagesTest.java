@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.steadwork.account.Role;
 import org.steadwork.body.BodyRegion;
+import org.steadwork.web.Statements;
 import org.steadwork.web.TestAccounts;
 import org.steadwork.web.TestCases;
 import org.steadwork.web.Visitor;
@@ -38,6 +39,9 @@ class ProgrammePagesTest {
 
     @Inject
     RedFlagHolds redFlags;
+
+    @Inject
+    Statements statements;
 
     private long id;
     private String programme;
@@ -83,7 +87,7 @@ class ProgrammePagesTest {
         assertEquals(200, clinician.status());
         String text = clinician.page().text();
         assertTrue(text.contains("Shoulder rolls"), text);
-        assertEquals("/figures/sh_rolls.svg", clinician.page().select(".exercise img").attr("src"));
+        assertEquals("/figures/sh_rolls.svg?hold=0", clinician.page().select(".exercise img").attr("src"));
         assertEquals("", clinician.page().select(".exercise img").attr("alt"));
         assertEquals("Times 10 Sets 1 Hold – Every 0.5 to 1 h", clinician.page().select(".exercise .dose").text());
     }
@@ -332,8 +336,29 @@ class ProgrammePagesTest {
         assertTrue(nobody.answer().asString().contains("scale(-1 1)"));
         nobody.open("/figures/wh_median_slider.svg?side=left");
         assertFalse(nobody.answer().asString().contains("scale(-1 1)"), "this one is drawn on the left");
-        nobody.open("/figures/no_such_exercise.svg");
-        assertEquals(404, nobody.status());
+        nobody.open("/figures/nk_rotation.svg");
+        assertTrue(nobody.answer().asString().contains(">3 s</text>"));
+        nobody.open("/figures/nk_rotation.svg?hold=12");
+        assertTrue(nobody.answer().asString().contains(">12 s</text>"), "the hold prescribed goes before the usual one");
+        nobody.open("/figures/nk_rotation.svg?hold=0");
+        assertFalse(nobody.answer().asString().contains(" s</text>"));
+        for (String wrong : List.of("no_such_exercise.svg", "nk_rotation.svg?hold=long")) {
+            nobody.open("/figures/" + wrong);
+            assertEquals(404, nobody.status(), wrong);
+        }
+    }
+
+    @Test
+    void theNumberOfQueriesDoesNotGrowWithTheProgramme() {
+        give("sh_rolls", Map.of());
+        note(item(), "12 Mar 2026", "17", "1", "usual");
+        long one = statements.during(() -> clinician.open(programme));
+        give("sh_blade_squeeze", Map.of());
+        note(item(), "12 Mar 2026", "17", "1", "usual");
+        give("gn_breathing", Map.of());
+        note(item(), "12 Mar 2026", "17", "1", "usual");
+        assertEquals(one, statements.during(() -> clinician.open(programme)));
+        assertEquals(3, clinician.page().select(".exercise").size());
     }
 
     @Test
