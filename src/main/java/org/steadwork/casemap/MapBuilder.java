@@ -136,7 +136,7 @@ final class MapBuilder {
         for (int i = 0; i < column.size(); i++) {
             MapCard card = column.get(i);
             rows.put(card.key(), i);
-            boolean named = !(card.key().kind() == CardKind.FINDING && card.settled());
+            boolean named = !(card.key().kind() == CardKind.FINDING && card.settled() && card.regions().isEmpty());
             labels.put(card.key(), named ? label(first, next) : "");
             next += named ? 1 : 0;
         }
