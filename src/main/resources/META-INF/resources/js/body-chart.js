@@ -89,6 +89,16 @@
       zone(key).focus();
     }
 
+    // a digit chooses its cell; 1 and then 0 within a moment is 10
+    let last = { scale: null, digit: "", at: 0 };
+    function type(radio, digit) {
+      const joined = last.scale === radio.name && last.digit === "1" && digit === "0" && Date.now() - last.at < 1000;
+      const cell = rows.querySelector(`input[name="${radio.name}"][value="${joined ? "10" : digit}"]`);
+      last = { scale: radio.name, digit: joined ? "" : digit, at: Date.now() };
+      cell.focus();
+      cell.click();
+    }
+
     function say(words) { if (status) status.textContent = words; }
 
     svg.addEventListener("click", event => {
@@ -120,6 +130,9 @@
       if (line && event.key === "Escape") {
         event.preventDefault();
         back(line.dataset.row);
+      } else if (event.target.type === "radio" && /^\d$/.test(event.key) && !event.altKey && !event.ctrlKey && !event.metaKey) {
+        event.preventDefault();
+        type(event.target, event.key);
       }
     });
     rows.addEventListener("click", event => {

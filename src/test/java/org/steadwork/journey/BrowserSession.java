@@ -15,6 +15,7 @@ import com.microsoft.playwright.options.SelectOption;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** One person at a real browser. Everything is found as the person finds it: by role and words. */
 final class BrowserSession implements AutoCloseable {
@@ -28,6 +29,7 @@ final class BrowserSession implements AutoCloseable {
         this.address = address;
         this.context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, width < 600 ? 800 : 1000).setLocale("en-GB"));
         this.page = context.newPage();
+        page.setDefaultTimeout(8_000);
         page.onConsoleMessage(message -> {
             if (message.type().equals("error")) {
                 complaints.add(message.location() + ": " + message.text());
@@ -59,14 +61,19 @@ final class BrowserSession implements AutoCloseable {
         return this;
     }
 
+    /** Types into the field with this label, whether or not the page calls it optional. */
     BrowserSession type(String label, String text) {
-        page.getByLabel(label, new Page.GetByLabelOptions().setExact(true)).fill(text);
+        field(label).fill(text);
         return this;
     }
 
     BrowserSession choose(String label, String option) {
-        page.getByLabel(label, new Page.GetByLabelOptions().setExact(true)).selectOption(new SelectOption().setLabel(option));
+        field(label).selectOption(new SelectOption().setLabel(option));
         return this;
+    }
+
+    private Locator field(String label) {
+        return page.getByLabel(Pattern.compile("^" + Pattern.quote(label) + "( optional)?$"));
     }
 
     BrowserSession press(String button) {

@@ -93,6 +93,11 @@ public final class FilledForm {
         return choices;
     }
 
+    /** Returns what stands in a field, or null when nothing is chosen or the form has no such field. */
+    public String value(String name) {
+        return values.containsKey(name) ? values.get(name).get(0) : null;
+    }
+
     /** Types or chooses; a choice must be one the page offers. */
     public FilledForm set(String name, String value) {
         if (!offers(name)) {

@@ -29,25 +29,35 @@ public final class PackagedApplication implements AutoCloseable {
     private final Path folder;
     private final Path log;
     private final URI address;
+    private final boolean keepsFolder;
 
-    private PackagedApplication(Process process, Path folder, Path log, URI address) {
+    private PackagedApplication(Process process, Path folder, Path log, URI address, boolean keepsFolder) {
         this.process = process;
         this.folder = folder;
         this.log = log;
         this.address = address;
+        this.keepsFolder = keepsFolder;
     }
 
     /** Starts the jar with an empty data folder; returns when it answers. {@code settings} become {@code -D} options. */
     public static PackagedApplication start(Map<String, String> settings) {
         try {
-            return start(Files.createTempDirectory("steadwork-packaged"), settings);
+            return start(Files.createTempDirectory("steadwork-packaged"), settings, false);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Starts the jar on a data folder that may hold something already. */
-    public static PackagedApplication start(Path folder, Map<String, String> settings) throws IOException {
+    /** Starts the jar on a folder that may hold a clinic already, and leaves it there when closed. */
+    public static PackagedApplication startKeeping(Path folder, Map<String, String> settings) {
+        try {
+            return start(folder, settings, true);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static PackagedApplication start(Path folder, Map<String, String> settings, boolean keepsFolder) throws IOException {
         Path jar = jar();
         Path log = folder.resolve("start.log");
         Map<String, String> all = new TreeMap<>(settings);
@@ -59,7 +69,7 @@ public final class PackagedApplication implements AutoCloseable {
         command.add("-jar");
         command.add(jar.toString());
         Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
-        return new PackagedApplication(process, folder, log, awaitAddress(process, log));
+        return new PackagedApplication(process, folder, log, awaitAddress(process, log), keepsFolder);
     }
 
     private static Path jar() {
@@ -119,6 +129,9 @@ public final class PackagedApplication implements AutoCloseable {
         try {
             if (!process.waitFor(20, TimeUnit.SECONDS)) {
                 process.destroyForcibly().waitFor();
+            }
+            if (keepsFolder) {
+                return;
             }
             try (Stream<Path> files = Files.walk(folder)) {
                 files.sorted(Comparator.reverseOrder()).forEach(PackagedApplication::delete);
