@@ -200,7 +200,7 @@ final class MapBuilder {
 
     /** The factors of the rank, as the clinician reads them. */
     private String why(MapCard.Grounds g) {
-        return g.shown() + " × " + (g.hoursADay() == null ? "hours not recorded" : Hours.shown(g.hoursADay())) + " × " + strengths.of(g.evidence()).words();
+        return g.shown() + " × " + (g.hoursADay() == null ? "hours not recorded" : Amounts.hours(g.hoursADay())) + " × " + strengths.of(g.evidence()).words();
     }
 
     /** Why this pair would be drawn, or empty when it shares nothing; used on the page that decides about one pair. */
