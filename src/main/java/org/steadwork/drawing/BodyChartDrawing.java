@@ -6,6 +6,7 @@ import static org.steadwork.drawing.BodyPalette.MUTED;
 import static org.steadwork.drawing.BodyPalette.PAPER;
 import static org.steadwork.drawing.BodyPalette.SEAM;
 import static org.steadwork.drawing.BodyPalette.SKIN;
+import static org.steadwork.drawing.BodyPalette.WHITE;
 
 import jakarta.inject.Singleton;
 import java.util.Collection;
@@ -56,7 +57,7 @@ public final class BodyChartDrawing {
         out.open("title", "id", prefix + "-t").text("Body chart: where does it hurt?").close();
         out.open("desc", "id", prefix + "-d").text("A standing adult, front view on the left and back view on the right. Left and"
                 + " right are the patient’s own sides. Arrow keys move between zones; Enter opens a zone’s row.").close();
-        ground(out, figure.width(), figure.height());
+        ground(out, figure.width(), figure.height(), PAPER);
         sideLabels(out);
         new LiveFigure(chart, figure, prefix, byZone, out).draw();
         return out.close().done();
@@ -65,9 +66,9 @@ public final class BodyChartDrawing {
     /** Draws both views for print and letters: flat colours, no scripts, patterns or transparency. */
     public String still(String prefix, Collection<Mark> marks) {
         Map<String, Mark> byZone = check(prefix, marks);
-        SvgMarkup out = picture(prefix, figure.width(), figure.height(), "Body chart", words(marks));
+        SvgMarkup out = picture(prefix, figure.width(), figure.height(), "Body chart", words(marks), WHITE);
         sideLabels(out);
-        StillFigure still = new StillFigure(chart, figure, "#ffffff", 1);
+        StillFigure still = new StillFigure(chart, figure, WHITE, 1);
         for (View view : View.values()) {
             still.draw(out, view, byZone);
         }
@@ -77,7 +78,7 @@ public final class BodyChartDrawing {
     /** Draws one small chart without words around it; {@code views} says which views stand side by side. */
     public String small(String prefix, Collection<Mark> marks, Set<View> views) {
         check(prefix, marks);
-        SvgMarkup out = picture(prefix, SMALL_FIGURE * views.size(), smallHeight(), "Body chart", words(marks));
+        SvgMarkup out = picture(prefix, SMALL_FIGURE * views.size(), smallHeight(), "Body chart", words(marks), PAPER);
         smallFigures(out, marks, views, 0, 0);
         return out.close().done();
     }
@@ -91,7 +92,8 @@ public final class BodyChartDrawing {
         int height = top + smallHeight() + 34;
         String all = moments.stream().map(moment -> moment.heading() + ", " + moment.date() + ": " + words(moment.marks()))
                 .collect(Collectors.joining(". "));
-        SvgMarkup out = picture(prefix, Math.max(1, moments.size()) * panel, height, "Body charts, one for each report", all);
+        SvgMarkup out = picture(prefix, Math.max(1, moments.size()) * panel, height, "Body charts, one for each report", all,
+                PAPER);
         for (int i = 0; i < moments.size(); i++) {
             ChartMoment moment = moments.get(i);
             double middle = (i + 0.5) * panel;
@@ -122,6 +124,8 @@ public final class BodyChartDrawing {
     public String swatch(SymptomKind kind) {
         SvgMarkup out = new SvgMarkup().open("svg", "xmlns", "http://www.w3.org/2000/svg", "class", "bc-swatch", "viewBox",
                 "0 0 34 24", "width", 34, "height", 24, "aria-hidden", "true");
+        // its own ground, or a dark edge would be lost on a dark page
+        out.empty("rect", "width", 34, "height", 24, "fill", PAPER);
         String box = "M1 1C12 1 22 1 33 1C33 8 33 16 33 23C22 23 12 23 1 23C1 16 1 8 1 1Z";
         out.empty("path", "d", box, "fill", figure.ramp().get(4).fill(), "stroke", kind == null ? INK : SEAM, "stroke-width",
                 kind == null ? 2 : 1, "stroke-dasharray", kind == null ? "6 5" : null);
@@ -169,18 +173,18 @@ public final class BodyChartDrawing {
         return pain;
     }
 
-    private SvgMarkup picture(String prefix, int width, int height, String title, String words) {
+    private SvgMarkup picture(String prefix, int width, int height, String title, String words, String ground) {
         SvgMarkup out = new SvgMarkup().open("svg", "xmlns", "http://www.w3.org/2000/svg", "class", "bc", "viewBox",
                 "0 0 " + width + " " + height, "width", width, "height", height, "role", "img", "aria-labelledby",
                 prefix + "-t " + prefix + "-d", "font-family", FONT);
         out.open("title", "id", prefix + "-t").text(title).close();
         out.open("desc", "id", prefix + "-d").text(words).close();
-        ground(out, width, height);
+        ground(out, width, height, ground);
         return out;
     }
 
-    private static void ground(SvgMarkup out, int width, int height) {
-        out.empty("rect", "class", "bc-ground", "width", width, "height", height, "fill", PAPER);
+    private static void ground(SvgMarkup out, int width, int height, String colour) {
+        out.empty("rect", "class", "bc-ground", "width", width, "height", height, "fill", colour);
     }
 
     private void smallFigures(SvgMarkup out, Collection<Mark> marks, Set<View> views, double left, double top) {

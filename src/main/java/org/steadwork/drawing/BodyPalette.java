@@ -5,6 +5,7 @@ final class BodyPalette {
 
     static final String INK = "#1d2733";
     static final String PAPER = "#faf7f2";
+    static final String WHITE = "#ffffff";
     static final String SKIN = "#f1ebe2";
     static final String SEAM = "#a3978a";
     static final String HINT = "#cabfb2";

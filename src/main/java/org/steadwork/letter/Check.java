@@ -45,6 +45,11 @@ record Check(String key, Level level, String word, String text) {
         return level == Level.ASK;
     }
 
+    /** Returns the name of the field that takes the clinician's word. */
+    public String question() {
+        return "why-" + key;
+    }
+
     /** Returns the name of the style for the status mark. */
     public String mark() {
         return switch (level) {

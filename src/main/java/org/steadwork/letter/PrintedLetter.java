@@ -15,10 +15,10 @@ import java.util.Optional;
  * @param sections  the sections that have words, in printed order
  * @param signature the clinician, line by line
  * @param foot      the small print
- * @param draft     true while it is not signed: the page says so
+ * @param signed    when it was signed, in words; empty while it is a draft, and the page says so
  */
 public record PrintedLetter(List<String> clinic, List<String> to, String about, String title, List<Section> sections,
-                            List<String> signature, String foot, boolean draft) {
+                            List<String> signature, String foot, String signed) {
 
     /**
      * One printed section.
@@ -40,6 +40,10 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
 
     /** A paragraph, or a list of points. */
     public record Block(boolean points, List<String> lines) {
+    }
+
+    public boolean draft() {
+        return signed.isEmpty();
     }
 
     /** Returns a section by its key, if it has words. */

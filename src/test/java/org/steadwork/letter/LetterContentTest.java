@@ -16,8 +16,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.steadwork.body.Zone;
 import org.steadwork.content.Content;
 import org.steadwork.content.ContentException;
+import org.steadwork.drawing.BodyChartContent;
 import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.letter.disclosure.Matrix;
 import org.steadwork.letter.disclosure.Recipient;
@@ -113,6 +115,13 @@ class LetterContentTest {
         assertEquals(Set.of("QuickDASH"), watchWords.in("QuickDASH fell", InformationCategory.OUTCOME_SCORES));
         assertTrue(watchWords.in("emergency exit", InformationCategory.RED_FLAG_RESULT).isEmpty());
         assertEquals(Set.of("carpal tunnel"), watchWords.in("carpal tunnel", InformationCategory.DIAGNOSIS));
+    }
+
+    @Test
+    void everyZoneAndRegionOfTheBodyIsAWatchedWord() {
+        for (Zone zone : new BodyChartContent().chart().zones()) {
+            assertFalse(watchWords.in("It is felt in the " + zone.label().toLowerCase(), InformationCategory.SYMPTOMS).isEmpty(), zone.label());
+        }
     }
 
     private List<Check> check(LetterKind kind, Map<String, String> texts, Set<InformationCategory> ticked) {

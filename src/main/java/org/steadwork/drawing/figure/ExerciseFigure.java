@@ -38,6 +38,11 @@ public final class ExerciseFigure {
         return PoseCheck.of(figure, skeletons);
     }
 
+    /** True when the drawing shows the left side of the body doing it. */
+    public boolean showsLeft() {
+        return figure.values().text("shows", "right").equals("left");
+    }
+
     /** Draws the figure as an SVG document without style or script. */
     public String svg() {
         return svg(false);

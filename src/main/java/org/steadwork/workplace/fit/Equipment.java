@@ -57,7 +57,7 @@ public enum Equipment {
 
     private static Workstation withFootrest(FitModel model) {
         Travel offered = Travel.of(model.obtainable().footrest().low(), model.obtainable().platform());
-        return model.station().looksAt(Part.FOOTREST) ? model.widenedStation(Part.FOOTREST, offered)
+        return model.station().travel(Part.FOOTREST).isPresent() ? model.widenedStation(Part.FOOTREST, offered)
                 : model.station().with(Part.FOOTREST, offered);
     }
 

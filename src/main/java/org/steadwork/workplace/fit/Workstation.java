@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * A seated work place: how far each part can be set, how it is set today, and the sizes that do not change. All mm.
  * The travel of the screen is that of its top edge above the desk top; a screen without travel can be placed freely.
- * Any other part without travel stays as it is today. Without travel for a footrest there is none.
+ * Any other part without travel stays as it is today. Without travel for a footrest, and none in use today, there is none.
  */
 public final class Workstation {
 
@@ -93,7 +93,8 @@ public final class Workstation {
     /** Returns how far a part can be set; a part whose range is not known stays where it is today. */
     public Optional<Travel> travel(Part part) {
         Travel travel = travels.get(part);
-        boolean placedFreely = part == Part.SCREEN_TOP || part == Part.DISTANCE || part == Part.FOOTREST || part == Part.CUSHION;
+        boolean placedFreely = part == Part.SCREEN_TOP || part == Part.DISTANCE || part == Part.CUSHION
+                || part == Part.FOOTREST && present.footrest() == 0;
         if (travel == null && !placedFreely && present.of(part).isPresent()) {
             return Optional.of(Travel.fixed(present.value(part)));
         }

@@ -1,0 +1,20 @@
+package org.steadwork.exercise;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+
+/** The exercises given in the cases. */
+@ApplicationScoped
+public class Prescriptions implements PanacheRepository<Prescription> {
+
+    /** All exercises ever given in a case, in the order they were given. */
+    public List<Prescription> of(long caseId) {
+        return list("caseFile.id = ?1 order by id", caseId);
+    }
+
+    Optional<Prescription> inCase(long caseId, long id) {
+        return find("caseFile.id = ?1 and id = ?2", caseId, id).firstResultOptional();
+    }
+}

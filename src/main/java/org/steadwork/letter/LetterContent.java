@@ -1,0 +1,57 @@
+package org.steadwork.letter;
+
+import io.quarkus.qute.Engine;
+import io.quarkus.qute.Template;
+import io.quarkus.runtime.Startup;
+import jakarta.annotation.PostConstruct;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.NotFoundException;
+import java.util.Collection;
+import org.steadwork.letter.disclosure.Matrix;
+
+/** The content letters are made from, read and checked once at the start. */
+@ApplicationScoped
+@Startup
+class LetterContent {
+
+    @Inject
+    Engine engine;
+
+    private Matrix matrix;
+    private LetterKinds kinds;
+    private WatchWords watchWords;
+
+    @PostConstruct
+    void read() {
+        matrix = DisclosureContent.read();
+        kinds = LetterKinds.read(matrix);
+        watchWords = WatchWords.read();
+        kinds.all().forEach(this::template);
+    }
+
+    Matrix matrix() {
+        return matrix;
+    }
+
+    WatchWords watchWords() {
+        return watchWords;
+    }
+
+    Collection<LetterKind> kinds() {
+        return kinds.all();
+    }
+
+    /** Returns a kind of letter, or answers that there is no such page. */
+    LetterKind kind(String key) {
+        return kinds.find(key).orElseThrow(NotFoundException::new);
+    }
+
+    Template template(LetterKind kind) {
+        Template template = engine.getTemplate("letter/" + kind.key());
+        if (template == null) {
+            throw new IllegalStateException("The letter kind " + kind.key() + " has no print template letter/" + kind.key() + ".html");
+        }
+        return template;
+    }
+}

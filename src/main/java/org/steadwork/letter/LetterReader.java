@@ -1,0 +1,71 @@
+package org.steadwork.letter;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.steadwork.letter.disclosure.Recipient;
+import org.steadwork.people.Correspondent;
+import org.steadwork.people.Employer;
+
+/**
+ * The named person or body a letter or a consent is for: a correspondent or an employer, never both.
+ *
+ * @param correspondent a doctor, specialist or insurer, or null
+ * @param employer      an employer, or null
+ */
+record LetterReader(Recipient kind, Correspondent correspondent, Employer employer) {
+
+    private static final Pattern LINE_END = Pattern.compile("[\\n;]");
+
+    LetterReader {
+        Objects.requireNonNull(kind, "kind");
+        if ((correspondent == null) == (employer == null)) {
+            throw new IllegalArgumentException("A letter has one reader: a correspondent or an employer");
+        }
+    }
+
+    static LetterReader of(Correspondent correspondent) {
+        return new LetterReader(switch (correspondent.kind()) {
+            case DOCTOR -> Recipient.DOCTOR;
+            case SPECIALIST -> Recipient.SPECIALIST;
+            case INSURER -> Recipient.INSURER;
+        }, correspondent, null);
+    }
+
+    static LetterReader of(Employer employer) {
+        return new LetterReader(Recipient.EMPLOYER, null, employer);
+    }
+
+    /** Returns the name a form uses for this reader, for example {@code employer-12}. */
+    String key() {
+        return employer != null ? "employer-" + employer.id() : "correspondent-" + correspondent.id();
+    }
+
+    /** Returns the reader in one line. */
+    String name() {
+        return String.join(", ", names());
+    }
+
+    /** Returns name, body and address as printed on the letter. */
+    List<String> lines() {
+        List<String> lines = new ArrayList<>(names());
+        Optional.ofNullable(employer != null ? employer.address() : correspondent.address())
+                .ifPresent(address -> Arrays.stream(LINE_END.split(address)).map(String::strip).filter(line -> !line.isEmpty()).forEach(lines::add));
+        return lines;
+    }
+
+    private List<String> names() {
+        String first = employer != null ? employer.contactName() : correspondent.name();
+        String second = employer != null ? employer.name() : correspondent.organisation();
+        List<String> names = new ArrayList<>();
+        for (String name : new String[] {first, second}) {
+            if (name != null && !name.isBlank()) {
+                names.add(name);
+            }
+        }
+        return names;
+    }
+}

@@ -1,0 +1,167 @@
+package org.steadwork.letter;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import org.jboss.resteasy.reactive.RestPath;
+import org.steadwork.account.AuditTrail;
+import org.steadwork.account.CurrentAccount;
+import org.steadwork.letter.disclosure.Gate;
+import org.steadwork.letter.disclosure.Ground;
+import org.steadwork.web.Answers;
+import org.steadwork.web.Dates;
+import org.steadwork.web.Form;
+import org.steadwork.web.PostedForm;
+
+/** Recording what happened with a letter: shown to the worker, an override, sent, no longer to be relied on. */
+@Path("/cases/{id: \\d+}/letters/{number: \\d+}/record")
+@RolesAllowed("clinician")
+class LetterRecordPages {
+
+    @Inject
+    LetterSheets sheets;
+
+    @Inject
+    Letters letters;
+
+    @Inject
+    Consents consents;
+
+    @Inject
+    LetterContent content;
+
+    @Inject
+    AuditTrail audit;
+
+    @Inject
+    CurrentAccount account;
+
+    @Inject
+    PostedForm posted;
+
+    @Inject
+    Clock clock;
+
+    /** The worker saw the draft, or need not see it, and answered. */
+    @POST
+    @Path("/shown")
+    @Transactional
+    public Response shown(@RestPath long id, @RestPath int number) {
+        Letter letter = sheets.find(id, number);
+        Form form = posted.read();
+        if (letters.signed(letter).isPresent()) {
+            return sheets.conflict(letter, form, LetterPages.ALREADY_SIGNED);
+        }
+        LetterEvent.Kind answer = form.requiredChoice("answer", "The worker's answer", LetterEvent.Kind.class);
+        if (answer != null && answer.afterSigning()) {
+            form.error("answer", "The worker's answer: choose one of the answers offered.");
+        }
+        return event(letter, form, answer, "recorded the worker's answer");
+    }
+
+    /** The signed letter left, or the worker got a copy. The gate is looked at once more: it counts on the day of sending. */
+    @POST
+    @Path("/sent")
+    @Transactional
+    public Response sent(@RestPath long id, @RestPath int number) {
+        Letter letter = sheets.find(id, number);
+        Form form = posted.read();
+        LetterEvent.Kind what = form.requiredChoice("answer", "What happened", LetterEvent.Kind.class);
+        if (letters.signed(letter).isEmpty() || what != null && !what.afterSigning()) {
+            form.error("answer", "Only a signed letter is sent.");
+        }
+        LocalDate day = form.date("happenedOn", "Day");
+        if (what == LetterEvent.Kind.SENT && day != null) {
+            requireOpenGate(letter, day, form);
+        }
+        return event(letter, form, what, "recorded letter as sent");
+    }
+
+    private void requireOpenGate(Letter letter, LocalDate day, Form form) {
+        LetterKind kind = content.kind(letter.kind());
+        boolean open = kind.gate() == LetterKind.GateRule.NONE || letters.override(letter).isPresent()
+                || consents.latest(letter.caseFile(), letter.reader()).map(consent -> consent.given().on(day))
+                        .filter(gate -> gate == Gate.IN_FORCE).isPresent();
+        if (!open) {
+            form.error("happenedOn", "On " + Dates.shown(day) + " no consent to write to this reader was in force. If it has gone out, "
+                    + "tell the worker and the lead of the clinic; it cannot be recorded as a proper sending.");
+        }
+        if (letters.withdrawal(letter).isPresent()) {
+            form.error("answer", "This letter is marked as not to be relied on, and is not sent.");
+        }
+    }
+
+    private Response event(Letter letter, Form form, LetterEvent.Kind kind, String action) {
+        LocalDate today = LocalDate.now(clock);
+        LocalDate day = form.requiredDate("happenedOn", "Day");
+        if (day != null && (day.isAfter(today) || day.isBefore(letter.caseFile().openedOn()))) {
+            form.error("happenedOn", "The day lies between the opening of the case and today. You entered " + Dates.shown(day) + ".");
+        }
+        String how = form.requiredText("how", "How", 200);
+        String note = form.text("note", 2000);
+        if (form.hasErrors()) {
+            return sheets.unprocessable(letter, merged(letter, form));
+        }
+        letters.add(new LetterEvent(letter, kind, day, how, note, account.get(), Instant.now(clock)));
+        audit.record(action, letter.caseFile().patient().id(), letter.caseFile().id(), letter.reference());
+        return Answers.seeOther(LetterView.path(letter));
+    }
+
+    /** Acting without consent, where the kind of letter allows it. */
+    @POST
+    @Path("/override")
+    @Transactional
+    public Response override(@RestPath long id, @RestPath int number) {
+        Letter letter = sheets.find(id, number);
+        Form form = posted.read();
+        if (content.kind(letter.kind()).gate() != LetterKind.GateRule.CONSENT_OR_OVERRIDE || letters.override(letter).isPresent()
+                || letters.signed(letter).isPresent()) {
+            return sheets.conflict(letter, merged(letter, form), "An override cannot be recorded for this letter, or one is on record already.");
+        }
+        Ground ground = form.requiredChoice("ground", "Ground", Ground.class);
+        DisclosureOverride.Words words = new DisclosureOverride.Words(form.requiredText("decidedBy", "Who decided", 200),
+                form.requiredText("groundText", "The ground in words", 2000), form.requiredText("what", "What goes to whom", 2000),
+                form.requiredText("whyNoConsent", "Why consent was not possible or not asked", 2000),
+                form.requiredText("workerTold", "Whether the worker was told", 1000));
+        if (form.hasErrors()) {
+            return sheets.unprocessable(letter, merged(letter, form));
+        }
+        letters.add(new DisclosureOverride(letter, ground, words, account.get(), Instant.now(clock)));
+        letters.flush();
+        audit.record("recorded disclosure override", letter.caseFile().patient().id(), id, letter.reference() + ", " + ground.name());
+        return Answers.seeOther(LetterView.path(letter));
+    }
+
+    /** Says that a signed letter should no longer be relied on. */
+    @POST
+    @Path("/withdrawn")
+    @Transactional
+    public Response withdrawn(@RestPath long id, @RestPath int number) {
+        Letter letter = sheets.find(id, number);
+        Form form = posted.read();
+        SignedLetter signed = letters.signed(letter).orElse(null);
+        if (signed == null || letters.withdrawal(letter).isPresent()) {
+            return sheets.conflict(letter, merged(letter, form), "Only a signed letter is withdrawn, and only once.");
+        }
+        String reason = form.requiredText("reason", "Reason", 1000);
+        if (form.hasErrors()) {
+            return sheets.unprocessable(letter, form);
+        }
+        letters.add(new LetterWithdrawal(signed, account.get(), Instant.now(clock), reason));
+        letters.flush();
+        audit.record("withdrew letter", letter.caseFile().patient().id(), id, letter.reference());
+        return Answers.seeOther(LetterView.path(letter));
+    }
+
+    /** Puts the stored words beside what was typed into another form of the page, so that the editor is not shown empty. */
+    private Form merged(Letter letter, Form form) {
+        LetterForm.fill(letter, content.kind(letter.kind()).sections(), form);
+        return form;
+    }
+}

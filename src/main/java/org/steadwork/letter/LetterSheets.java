@@ -1,0 +1,86 @@
+package org.steadwork.letter;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.steadwork.account.CurrentAccount;
+import org.steadwork.casefile.CaseHead;
+import org.steadwork.casefile.CaseHeads;
+import org.steadwork.casefile.CaseTab;
+import org.steadwork.web.Answers;
+import org.steadwork.web.Form;
+
+/** Makes the page of a letter, as a draft on the desk or as it was signed; several resources answer with it. */
+@ApplicationScoped
+class LetterSheets {
+
+    @CheckedTemplate(basePath = "letter", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    static class Templates {
+        static native TemplateInstance caseLetter(CaseHead head, LetterView view, Form form, String note, boolean fresh);
+
+        static native TemplateInstance letterState(LetterView view, boolean fresh);
+
+        static native TemplateInstance signedLetter(CaseHead head, SignedView view, Form form, String note);
+    }
+
+    /** What the page of a signed letter shows. */
+    public record SignedView(String path, String title, SignedLetter letter, List<Integer> pages, boolean untouched, List<LetterEvent> events,
+                             LetterWithdrawal withdrawal) {
+    }
+
+    @Inject
+    CaseHeads heads;
+
+    @Inject
+    Letters letters;
+
+    @Inject
+    LetterDesk desks;
+
+    @Inject
+    LetterContent content;
+
+    @Inject
+    CurrentAccount account;
+
+    Letter find(long caseId, int number) {
+        return letters.numbered(caseId, number).orElseThrow(NotFoundException::new);
+    }
+
+    /** Shows a letter; {@code form} holds what was typed, or is null to show what is stored; {@code note} is said on top, or null. */
+    TemplateInstance page(CaseHead head, Letter letter, Form form, String note) {
+        return letters.signed(letter).map(signed -> signed(head, letter, signed, form, note)).orElseGet(() -> draft(head, letter, form, note));
+    }
+
+    Response unprocessable(Letter letter, Form form) {
+        return Answers.unprocessable(page(heads.head(letter.caseFile(), CaseTab.LETTERS), letter, form, null));
+    }
+
+    Response conflict(Letter letter, Form form, String note) {
+        return Answers.conflict(page(heads.head(letter.caseFile(), CaseTab.LETTERS), letter, form, note));
+    }
+
+    /** Shows the parts of a draft's page that change when it is saved while typing. */
+    TemplateInstance state(Letter letter) {
+        Desk desk = desks.look(letter, account.get());
+        return Templates.letterState(LetterView.of(desk, content.matrix(), LetterForm.show(letter, desk.sections())), true);
+    }
+
+    private TemplateInstance draft(CaseHead head, Letter letter, Form typed, String note) {
+        Desk desk = desks.look(letter, account.get());
+        Form form = typed == null ? LetterForm.show(letter, desk.sections()) : typed;
+        return Templates.caseLetter(head, LetterView.of(desk, content.matrix(), form), form.with("password", ""), note, false);
+    }
+
+    private TemplateInstance signed(CaseHead head, Letter letter, SignedLetter signed, Form typed, String note) {
+        SignedView view = new SignedView(LetterView.path(letter), content.kind(letter.kind()).title(), signed,
+                IntStream.rangeClosed(1, signed.pages()).boxed().toList(), signed.untouched(), letters.events(letter),
+                letters.withdrawal(letter).orElse(null));
+        return Templates.signedLetter(head, view, typed == null ? Form.empty() : typed, note);
+    }
+}

@@ -1,0 +1,84 @@
+package org.steadwork.letter;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.util.List;
+import java.util.Optional;
+
+/** The letters of the cases, drafts and signed ones. */
+@ApplicationScoped
+class Letters {
+
+    @Inject
+    EntityManager db;
+
+    /** Returns one letter of a case with everything its page shows. */
+    Optional<Letter> numbered(long caseId, int number) {
+        return db.createQuery("from Letter l join fetch l.caseFile c join fetch c.clinician join fetch l.patient p left join fetch p.employer"
+                        + " left join fetch p.doctor left join fetch l.correspondent left join fetch l.employer join fetch l.draftedBy join fetch l.savedBy"
+                        + " where c.id = ?1 and l.number = ?2", Letter.class)
+                .setParameter(1, caseId).setParameter(2, number).getResultStream().findFirst();
+    }
+
+    /** Returns one letter once nobody else is signing or writing it; later callers wait for this transaction. */
+    Optional<Letter> numberedForSigning(long caseId, int number) {
+        db.createNativeQuery("select id from letter where case_file_id = ?1 and number = ?2 for update").setParameter(1, caseId)
+                .setParameter(2, number).getResultList();
+        return numbered(caseId, number);
+    }
+
+    /** Returns the letters of a case, the newest first, each with what is known of its signature. */
+    List<LetterRow> ofCase(long caseId) {
+        return db.createQuery("select l.number, l.kind, coalesce(s.recipientName, e.contactName, c.name), coalesce(e.name, c.organisation), l.savedAt,"
+                        + " sv.displayName, s.signedAt, sg.displayName, s.pages, w.withdrawnAt from Letter l left join l.employer e left join l.correspondent c join l.savedBy sv"
+                        + " left join SignedLetter s on s.letterId = l.id left join s.signedBy sg left join LetterWithdrawal w on w.letterId = l.id"
+                        + " where l.caseFile.id = ?1 order by l.number desc", LetterRow.class)
+                .setParameter(1, caseId).getResultList();
+    }
+
+    long drafts(long caseId) {
+        return db.createQuery("select count(*) from Letter l left join SignedLetter s on s.letterId = l.id where l.caseFile.id = ?1"
+                + " and s.letterId is null", Long.class).setParameter(1, caseId).getSingleResult();
+    }
+
+    /** Takes the patient's next letter number; two taken at once collide and one is refused. */
+    int nextNumber(long patientId) {
+        return db.createQuery("select coalesce(max(l.number), 0) from Letter l where l.patient.id = ?1", Integer.class)
+                .setParameter(1, patientId).getSingleResult() + 1;
+    }
+
+    Optional<SignedLetter> signed(Letter letter) {
+        return db.createQuery("from SignedLetter s join fetch s.signedBy where s.letterId = ?1", SignedLetter.class)
+                .setParameter(1, letter.id()).getResultStream().findFirst();
+    }
+
+    Optional<LetterWithdrawal> withdrawal(Letter letter) {
+        return db.createQuery("from LetterWithdrawal w join fetch w.withdrawnBy where w.letterId = ?1", LetterWithdrawal.class)
+                .setParameter(1, letter.id()).getResultStream().findFirst();
+    }
+
+    Optional<DisclosureOverride> override(Letter letter) {
+        return db.createQuery("from DisclosureOverride o join fetch o.recordedBy where o.letter = ?1", DisclosureOverride.class)
+                .setParameter(1, letter).getResultStream().findFirst();
+    }
+
+    List<LetterEvent> events(Letter letter) {
+        return db.createQuery("from LetterEvent e join fetch e.recordedBy where e.letter = ?1 order by e.id desc", LetterEvent.class)
+                .setParameter(1, letter).getResultList();
+    }
+
+    void add(Object record) {
+        db.persist(record);
+    }
+
+    /** Forgets what was read, so that it is read anew after a refusal. */
+    void forget() {
+        db.clear();
+    }
+
+    /** Writes what is pending, so that a refusal by the database comes here and not after the answer. */
+    void flush() {
+        db.flush();
+    }
+}

@@ -1,0 +1,109 @@
+package org.steadwork.outcome;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.steadwork.outcome.scoring.ChangeVerdict;
+import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.outcome.scoring.OwnActivities;
+
+/** Puts the scores of a case together into the course of each measure. Two queries for all measures of a case. */
+@ApplicationScoped
+public class Measures {
+
+    static final String OWN_ACTIVITIES = "psfs";
+
+    @Inject
+    Instruments instruments;
+
+    @Inject
+    Scores scores;
+
+    @Inject
+    OwnActivityRatings activities;
+
+    /**
+     * Returns the courses of all measures that a case has a score of: those of the case's regions first, pain and own activities next.
+     *
+     * @param regions keys of the case's body regions, the main one first; may be empty
+     */
+    public List<MeasureCourse> of(long caseId, Collection<String> regions) {
+        Map<String, List<Score>> byInstrument = new LinkedHashMap<>();
+        for (Score score : scores.of(caseId)) {
+            byInstrument.computeIfAbsent(score.instrument(), key -> new ArrayList<>()).add(score);
+        }
+        List<MeasureCourse> courses = new ArrayList<>();
+        byInstrument.forEach((key, list) -> instruments.find(key).ifPresent(instrument -> courses.add(course(instrument, list, regions))));
+        Map<LocalDate, Map<String, Integer>> rated = ratings(caseId);
+        if (!rated.isEmpty()) {
+            courses.add(ownActivities(rated, regions));
+        }
+        List<Instrument> order = instruments.all();
+        courses.sort(Comparator.comparing((MeasureCourse course) -> course.instrument().regions().isEmpty())
+                .thenComparing(course -> !course.instrument().outcome()).thenComparingInt(course -> order.indexOf(course.instrument())));
+        return courses;
+    }
+
+    /** Returns the course of one measure, with no points when there is no score. */
+    public MeasureCourse empty(Instrument instrument, Collection<String> regions) {
+        return new MeasureCourse(instrument, region(instrument, regions), List.of(), Optional.empty(), Optional.empty(), "");
+    }
+
+    /** Returns the ratings of own activities by day, each by the number of its activity. */
+    Map<LocalDate, Map<String, Integer>> ratings(long caseId) {
+        Map<LocalDate, Map<String, Integer>> rated = new TreeMap<>();
+        for (ActivityRating rating : activities.ratings(caseId)) {
+            rated.computeIfAbsent(rating.ratedOn(), day -> new HashMap<>()).put(String.valueOf(rating.activity().id()), rating.rating());
+        }
+        return rated;
+    }
+
+    private static MeasureCourse course(Instrument instrument, List<Score> list, Collection<String> regions) {
+        String region = region(instrument, regions);
+        // scores of two versions of a form never make one series: the latest version counts
+        String version = list.get(list.size() - 1).instrumentVersion();
+        List<MeasureCourse.Point> points = list.stream().filter(score -> score.value() != null && score.instrumentVersion().equals(version))
+                .map(score -> new MeasureCourse.Point(score.scoredOn(), score.value(), score.estimated())).toList();
+        int n = points.size();
+        if (n < 2 || !instrument.outcome()) {
+            return new MeasureCourse(instrument, region, points, Optional.empty(), Optional.empty(), "");
+        }
+        double latest = points.get(n - 1).value();
+        return new MeasureCourse(instrument, region, points,
+                Optional.of(ChangeVerdict.of(instrument, region, points.get(0).value(), latest)),
+                Optional.of(ChangeVerdict.of(instrument, region, points.get(n - 2).value(), latest)), "");
+    }
+
+    private MeasureCourse ownActivities(Map<LocalDate, Map<String, Integer>> rated, Collection<String> regions) {
+        Instrument instrument = instruments.find(OWN_ACTIVITIES).orElseThrow();
+        String region = region(instrument, regions);
+        List<MeasureCourse.Point> points = new ArrayList<>();
+        rated.forEach((day, ratings) -> OwnActivities.mean(ratings).ifPresent(mean -> points.add(new MeasureCourse.Point(day, mean, false))));
+        List<Map<String, Integer>> days = List.copyOf(rated.values());
+        Map<String, Integer> latest = days.get(days.size() - 1);
+        Optional<OwnActivities> sinceFirst = days.size() < 2 ? Optional.empty() : OwnActivities.compare(days.get(0), latest);
+        Optional<OwnActivities> sinceLast = days.size() < 2 ? Optional.empty() : OwnActivities.compare(days.get(days.size() - 2), latest);
+        String comparison = sinceFirst.map(c -> "Compared on the " + c.shared().size() + " activities rated at both times.")
+                .orElse(days.size() < 2 ? "" : "Fewer than two activities were rated at both times.");
+        return new MeasureCourse(instrument, region, points, sinceFirst.map(c -> verdict(instrument, region, c)),
+                sinceLast.map(c -> verdict(instrument, region, c)), comparison);
+    }
+
+    private static ChangeVerdict verdict(Instrument instrument, String region, OwnActivities compared) {
+        return ChangeVerdict.of(instrument, region, compared.earlierMean(), compared.laterMean());
+    }
+
+    private static String region(Instrument instrument, Collection<String> regions) {
+        return regions.stream().filter(instrument::forRegion).findFirst()
+                .orElse(instrument.regions().isEmpty() ? "" : instrument.regions().get(0));
+    }
+}

@@ -1,0 +1,47 @@
+package org.steadwork.outcome;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.steadwork.account.CurrentAccount;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.outcome.scoring.Instrument;
+
+/** The scores of the cases. */
+@ApplicationScoped
+public class Scores implements PanacheRepository<Score> {
+
+    @Inject
+    CurrentAccount account;
+
+    @Inject
+    Clock clock;
+
+    /** All scores of a case, the earliest first. */
+    public List<Score> of(long caseId) {
+        return list("caseFile.id = ?1 order by scoredOn, id", caseId);
+    }
+
+    public Optional<Score> on(long caseId, String instrument, LocalDate day) {
+        return find("caseFile.id = ?1 and instrument = ?2 and scoredOn = ?3", caseId, instrument, day).firstResultOptional();
+    }
+
+    /** Records answers for a day; a score of that day is corrected, with its history kept. Nothing answered and nothing stored stores nothing. */
+    public void record(CaseFile file, Instrument instrument, LocalDate day, List<Integer> answers) {
+        Optional<Score> stored = on(file.id(), instrument.key(), day);
+        if (stored.isEmpty() && answers.stream().allMatch(answer -> answer == null)) {
+            return;
+        }
+        if (stored.isPresent() && stored.get().answers().equals(answers)) {
+            return;
+        }
+        Score score = stored.orElseGet(() -> new Score(file, instrument, day));
+        score.record(instrument, answers, account.displayName(), Instant.now(clock));
+        persist(score);
+    }
+}

@@ -1,0 +1,133 @@
+package org.steadwork.workplace;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steadwork.workplace.RecordedMeasurement.Taken;
+import org.steadwork.workplace.fit.AdjustmentStep;
+import org.steadwork.workplace.fit.Grade;
+import org.steadwork.workplace.fit.Part;
+
+/** The assessments of the cases' work places, each with what was measured, observed and proposed. */
+@ApplicationScoped
+public class Assessments implements PanacheRepository<WorkplaceAssessment> {
+
+    @Inject
+    EntityManager db;
+
+    @Inject
+    WorkplaceContent content;
+
+    @Inject
+    Findings findings;
+
+    /** Returns the assessments of a case, the latest first; the first one counts. */
+    public List<WorkplaceAssessment> of(long caseId) {
+        return list("from WorkplaceAssessment a join fetch a.caseFile where a.caseFile.id = ?1 order by a.assessedOn desc, a.id desc", caseId);
+    }
+
+    public Optional<WorkplaceAssessment> latest(long caseId) {
+        return of(caseId).stream().findFirst();
+    }
+
+    /** Returns everything recorded for an assessment, in two queries. */
+    RecordedWorkplace recorded(WorkplaceAssessment assessment) {
+        Map<String, Taken> taken = new LinkedHashMap<>();
+        measurements(assessment).forEach((measure, stored) -> taken.put(measure, stored.taken()));
+        Map<String, Grade> grades = new LinkedHashMap<>();
+        observations(assessment).forEach((criterion, stored) -> grades.put(criterion, stored.grade()));
+        return new RecordedWorkplace(assessment, taken, grades, content);
+    }
+
+    /** Returns what was proposed when the assessment was saved, in order. */
+    public List<Adjustment> proposed(long assessmentId) {
+        return db.createQuery("from Adjustment where assessment.id = ?1 order by number", Adjustment.class).setParameter(1, assessmentId)
+                .getResultList();
+    }
+
+    /** Stores what was typed, then brings findings and proposed settings in line with it. */
+    RecordedWorkplace record(WorkplaceAssessment assessment, Map<String, Taken> taken, Map<String, Grade> grades) {
+        if (assessment.id() == null) {
+            persistAndFlush(assessment);
+        } else {
+            // a change of a measure alone must count as a change of the assessment, or two people would overwrite each other
+            db.lock(assessment, LockModeType.OPTIMISTIC_FORCE_INCREMENT);
+        }
+        keepMeasurements(assessment, taken);
+        keepObservations(assessment, grades);
+        RecordedWorkplace recorded = new RecordedWorkplace(assessment, taken, grades, content);
+        findings.follow(assessment, recorded.results());
+        keepAdjustments(assessment, recorded.fit().map(fit -> fit.steps()).orElse(List.of()));
+        return recorded;
+    }
+
+    private Map<String, RecordedMeasurement> measurements(WorkplaceAssessment assessment) {
+        Map<String, RecordedMeasurement> stored = new LinkedHashMap<>();
+        db.createQuery("from RecordedMeasurement where assessment = ?1 order by id", RecordedMeasurement.class).setParameter(1, assessment)
+                .getResultList().forEach(measurement -> stored.put(measurement.measure(), measurement));
+        return stored;
+    }
+
+    private Map<String, RecordedObservation> observations(WorkplaceAssessment assessment) {
+        Map<String, RecordedObservation> stored = new LinkedHashMap<>();
+        db.createQuery("from RecordedObservation where assessment = ?1 order by id", RecordedObservation.class).setParameter(1, assessment)
+                .getResultList().forEach(observation -> stored.put(observation.criterionId(), observation));
+        return stored;
+    }
+
+    private void keepMeasurements(WorkplaceAssessment assessment, Map<String, Taken> taken) {
+        Map<String, RecordedMeasurement> stored = measurements(assessment);
+        taken.forEach((measure, value) -> {
+            RecordedMeasurement kept = stored.remove(measure);
+            if (kept == null) {
+                RecordedMeasurement made = new RecordedMeasurement(assessment, measure);
+                made.takes(value);
+                db.persist(made);
+            } else if (!kept.taken().same(value)) {
+                kept.takes(value);
+            }
+        });
+        stored.values().forEach(db::remove);
+    }
+
+    private void keepObservations(WorkplaceAssessment assessment, Map<String, Grade> grades) {
+        Map<String, RecordedObservation> stored = observations(assessment);
+        grades.forEach((criterion, grade) -> {
+            RecordedObservation kept = stored.remove(criterion);
+            if (kept == null) {
+                db.persist(new RecordedObservation(assessment, criterion, grade));
+            } else {
+                kept.grade(grade);
+            }
+        });
+        stored.values().forEach(db::remove);
+    }
+
+    private void keepAdjustments(WorkplaceAssessment assessment, List<AdjustmentStep> steps) {
+        Map<Part, Adjustment> stored = new HashMap<>();
+        proposed(assessment.id()).forEach(adjustment -> stored.put(adjustment.part(), adjustment));
+        for (AdjustmentStep step : steps) {
+            BigDecimal found = Double.isNaN(step.now()) ? null : millimetres(step.now());
+            Adjustment kept = stored.remove(step.part());
+            if (kept == null) {
+                db.persist(new Adjustment(assessment, step.number(), step.part(), found, millimetres(step.proposed())));
+            } else {
+                kept.propose(step.number(), found, millimetres(step.proposed()));
+            }
+        }
+        stored.values().forEach(db::remove);
+    }
+
+    private static BigDecimal millimetres(double value) {
+        return BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP);
+    }
+}

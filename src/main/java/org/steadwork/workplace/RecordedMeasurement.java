@@ -1,0 +1,90 @@
+package org.steadwork.workplace;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import java.math.BigDecimal;
+import org.hibernate.envers.Audited;
+import org.hibernate.envers.RelationTargetAuditMode;
+import org.steadwork.workplace.fit.How;
+import org.steadwork.workplace.fit.Measurement;
+
+/** One value of an assessment: of the person, of the work place, or of a criterion; with its unit and how it was obtained. */
+@Entity
+@Table(name = "workplace_measurement")
+@Audited(targetAuditMode = RelationTargetAuditMode.NOT_AUDITED)
+class RecordedMeasurement {
+
+    @Id
+    @GeneratedValue(generator = "workplace_measurement_seq")
+    @SequenceGenerator(name = "workplace_measurement_seq", sequenceName = "workplace_measurement_seq")
+    private Long id;
+
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "assessment_id")
+    private WorkplaceAssessment assessment;
+
+    private String measure;
+
+    private BigDecimal amount;
+
+    private String unit;
+
+    @Enumerated(EnumType.STRING)
+    private How how;
+
+    @Column(name = "standard_error")
+    private BigDecimal standardError;
+
+    private boolean twice;
+
+    protected RecordedMeasurement() {
+    }
+
+    RecordedMeasurement(WorkplaceAssessment assessment, String measure) {
+        this.assessment = assessment;
+        this.measure = measure;
+    }
+
+    void takes(Taken taken) {
+        amount = taken.amount();
+        unit = taken.unit();
+        how = taken.how();
+        standardError = taken.standardError();
+        twice = taken.twice();
+    }
+
+    String measure() {
+        return measure;
+    }
+
+    Taken taken() {
+        return new Taken(amount, unit, how, standardError, twice);
+    }
+
+    /**
+     * A value as it was taken.
+     *
+     * @param unit of {@code amount} and {@code standardError}
+     * @param twice measured twice, because it was unlikely
+     */
+    record Taken(BigDecimal amount, String unit, How how, BigDecimal standardError, boolean twice) {
+
+        Measurement measurement() {
+            return new Measurement(amount.doubleValue(), how, standardError.doubleValue());
+        }
+
+        boolean same(Taken other) {
+            return amount.compareTo(other.amount) == 0 && unit.equals(other.unit) && how == other.how
+                    && standardError.compareTo(other.standardError) == 0 && twice == other.twice;
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package org.steadwork.workplace;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steadwork.workplace.RecordedMeasurement.Taken;
+import org.steadwork.workplace.fit.Assessor;
+import org.steadwork.workplace.fit.BodyMeasure;
+import org.steadwork.workplace.fit.CriterionResult;
+import org.steadwork.workplace.fit.FitModel;
+import org.steadwork.workplace.fit.FitResult;
+import org.steadwork.workplace.fit.FitSolver;
+import org.steadwork.workplace.fit.Grade;
+import org.steadwork.workplace.fit.How;
+import org.steadwork.workplace.fit.Measurement;
+import org.steadwork.workplace.fit.Part;
+import org.steadwork.workplace.fit.Person;
+import org.steadwork.workplace.fit.Settings;
+import org.steadwork.workplace.fit.Travel;
+import org.steadwork.workplace.fit.Workstation;
+
+/** An assessment with all that was recorded for it, as the fit takes it: the person, the work place, what was seen. */
+final class RecordedWorkplace {
+
+    /** Key of the longest unbroken run at the screen, which stands on the assessment itself. */
+    static final String LONGEST_SPELL = "longest_spell";
+
+    private final WorkplaceAssessment assessment;
+    private final Map<String, Taken> taken;
+    private final Map<String, Grade> grades;
+    private final WorkplaceContent content;
+    private final Person person;
+    private final Workstation station;
+    private final List<CriterionResult> results;
+    private final Optional<FitResult> fit;
+
+    RecordedWorkplace(WorkplaceAssessment assessment, Map<String, Taken> taken, Map<String, Grade> grades, WorkplaceContent content) {
+        this.assessment = assessment;
+        this.taken = taken;
+        this.grades = grades;
+        this.content = content;
+        this.person = readPerson();
+        this.station = readStation();
+        this.results = new Assessor(content.criteria(), content.targets()).judge(found());
+        this.fit = FitSolver.missing(person, station).none() ? Optional.of(FitSolver.solve(person, station, content.targets())) : Optional.empty();
+    }
+
+    WorkplaceAssessment assessment() {
+        return assessment;
+    }
+
+    Map<String, Taken> taken() {
+        return taken;
+    }
+
+    Map<String, Grade> grades() {
+        return grades;
+    }
+
+    Person person() {
+        return person;
+    }
+
+    Workstation station() {
+        return station;
+    }
+
+    FitModel model() {
+        return new FitModel(person, station, content.targets());
+    }
+
+    List<CriterionResult> results() {
+        return results;
+    }
+
+    /** Returns the best settings and what they leave; empty while something it needs was not looked at. */
+    Optional<FitResult> fit() {
+        return fit;
+    }
+
+    FitSolver.Missing missing() {
+        return FitSolver.missing(person, station);
+    }
+
+    private Person readPerson() {
+        Map<BodyMeasure, Measurement> measures = new EnumMap<>(BodyMeasure.class);
+        for (BodyMeasure measure : BodyMeasure.values()) {
+            Taken value = taken.get(FitContent.key(measure));
+            if (value != null) {
+                measures.put(measure, value.measurement());
+            }
+        }
+        return Person.of(measures, assessment.lenses());
+    }
+
+    private Workstation readStation() {
+        Map<Part, Travel> travels = new EnumMap<>(Part.class);
+        Settings present = Settings.UNKNOWN;
+        for (Part part : Part.values()) {
+            double now = reading(part, StationMeasure.Role.NOW);
+            if (!Double.isNaN(now)) {
+                present = present.with(part, now);
+            }
+            double low = reading(part, StationMeasure.Role.LOW);
+            double high = reading(part, StationMeasure.Role.HIGH);
+            if (!Double.isNaN(low) && !Double.isNaN(high)) {
+                travels.put(part, Travel.of(low, high));
+            }
+        }
+        Workstation plain = Workstation.of(travels, present, reading(StationMeasure.HOME_ROW, content.targets().allowances().homeRow()),
+                reading(StationMeasure.TOP_THICKNESS, content.targets().allowances().topThickness()));
+        double laptopTop = reading(StationMeasure.LAPTOP_TOP, Double.NaN);
+        return assessment.laptopAlone() && !Double.isNaN(laptopTop)
+                ? plain.withLaptopAlone(new Workstation.Laptop(laptopTop, reading(StationMeasure.LAPTOP_HOME_ROW, plain.homeRow()))) : plain;
+    }
+
+    private double reading(Part part, StationMeasure.Role role) {
+        return StationMeasure.of(part, role).map(measure -> reading(measure, Double.NaN)).orElse(Double.NaN);
+    }
+
+    private double reading(StationMeasure measure, double otherwise) {
+        Taken value = taken.get(measure.key());
+        return value == null ? otherwise : value.amount().doubleValue();
+    }
+
+    private Assessor.Found found() {
+        Map<String, Measurement> measured = new HashMap<>();
+        taken.forEach((key, value) -> measured.put(key, value.measurement()));
+        if (assessment.longestSpellMinutes() != null) {
+            measured.put(LONGEST_SPELL, new Measurement(assessment.longestSpellMinutes(), How.ESTIMATED, 0));
+        }
+        double tapeError = content.stationGiveOrTake() / Measurement.NORMAL_975;
+        return new Assessor.Found(person, station, tapeError, reading(StationMeasure.SCREEN_HEIGHT, Double.NaN), measured, grades);
+    }
+}

@@ -1,0 +1,64 @@
+package org.steadwork.workplace;
+
+import io.quarkus.runtime.Startup;
+import jakarta.inject.Singleton;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.steadwork.workplace.fit.BodyEstimates;
+import org.steadwork.workplace.fit.BodyMeasure;
+import org.steadwork.workplace.fit.Criterion;
+import org.steadwork.workplace.fit.Targets;
+
+/** The content about work places, read once; a wrong entry stops the start. */
+@Startup
+@Singleton
+public class WorkplaceContent {
+
+    private final Targets targets = FitContent.targets();
+    private final BodyEstimates estimates = FitContent.estimates();
+    private final Map<BodyMeasure, MeasureText> measures = FitContent.measures();
+    private final Map<String, Double> correlations = FitContent.correlations();
+    private final Map<StationMeasure, StationText> station = StationContent.measures();
+    private final double stationGiveOrTake = StationContent.giveOrTake();
+    private final Map<String, Criterion> criteria = new LinkedHashMap<>();
+
+    WorkplaceContent() {
+        FitContent.criteria().forEach(criterion -> criteria.put(criterion.id(), criterion));
+    }
+
+    public List<Criterion> criteria() {
+        return List.copyOf(criteria.values());
+    }
+
+    /** Returns the criterion with this id, unless the content no longer has it. */
+    public Optional<Criterion> criterion(String id) {
+        return Optional.ofNullable(criteria.get(id));
+    }
+
+    public Targets targets() {
+        return targets;
+    }
+
+    public BodyEstimates estimates() {
+        return estimates;
+    }
+
+    MeasureText text(BodyMeasure measure) {
+        return measures.get(measure);
+    }
+
+    StationText text(StationMeasure measure) {
+        return station.get(measure);
+    }
+
+    Map<String, Double> correlations() {
+        return correlations;
+    }
+
+    /** Half the 95 % interval of a reading at the work place, in mm. */
+    double stationGiveOrTake() {
+        return stationGiveOrTake;
+    }
+}
