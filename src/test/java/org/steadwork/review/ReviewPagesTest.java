@@ -67,8 +67,15 @@ class ReviewPagesTest {
         assistant.open("/cases/" + id + "/attendance");
         assistant.submit("/cases/" + id + "/attendance", Map.of("number", "1", "attendance", "missed"));
         assertEquals(200, assistant.status());
-        Document page = accounts.visitor(Role.CLINICIAN).open("/cases/" + id + "/visits");
+        Visitor clinician = accounts.visitor(Role.CLINICIAN);
+        Document page = clinician.open("/cases/" + id + "/visits");
         assertTrue(page.text().contains("unknown, not “no change”"), page.text());
+        String href = "/cases/" + id + "/visits/1";
+        assertFalse(clinician.open("/").select("a[href=" + href + "]").isEmpty(), "Today asks to phone");
+        clinician.open(href);
+        write(clinician, id, 1, "sign", Map.of("assessment", "Missed; phoned, forgot.", "plan", "New date tomorrow."));
+        assertEquals(200, clinician.status());
+        assertTrue(clinician.open("/").select("a[href=" + href + "]").isEmpty(), "the signed note clears it");
     }
 
     @Test
