@@ -23,6 +23,8 @@ import org.steadwork.drawing.BodyChartContent;
 import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.letter.disclosure.Matrix;
 import org.steadwork.letter.disclosure.Recipient;
+import org.steadwork.outcome.Instruments;
+import org.steadwork.outcome.scoring.Instrument;
 
 class LetterContentTest {
 
@@ -121,6 +123,14 @@ class LetterContentTest {
     void everyZoneAndRegionOfTheBodyIsAWatchedWord() {
         for (Zone zone : new BodyChartContent().chart().zones()) {
             assertFalse(watchWords.in("It is felt in the " + zone.label().toLowerCase(), InformationCategory.SYMPTOMS).isEmpty(), zone.label());
+        }
+    }
+
+    @Test
+    void everyInstrumentIsAWatchedName() {
+        for (Instrument instrument : new Instruments().all()) {
+            assertFalse(watchWords.in(instrument.name(), InformationCategory.OUTCOME_SCORES).isEmpty()
+                    && watchWords.in(instrument.name(), InformationCategory.PAIN_SCORES).isEmpty(), instrument.name());
         }
     }
 
