@@ -13,12 +13,14 @@ import java.util.stream.Collectors;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.kernel.Answer;
 import org.steadwork.letter.disclosure.InformationCategory;
+import org.steadwork.redflag.CaseStatus;
 import org.steadwork.redflag.Flag;
 import org.steadwork.redflag.FlagAction;
 import org.steadwork.redflag.FlagActions;
 import org.steadwork.redflag.Flags;
 import org.steadwork.redflag.RedFlagScreen;
 import org.steadwork.redflag.RedFlagScreens;
+import org.steadwork.redflag.RedFlags;
 import org.steadwork.redflag.Suspensions;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.web.Dates;
@@ -44,6 +46,9 @@ class RedFlagFacts implements LetterFacts {
     RedFlagScreens screens;
 
     @Inject
+    RedFlags redFlags;
+
+    @Inject
     Suspensions suspensions;
 
     @Inject
@@ -55,6 +60,7 @@ class RedFlagFacts implements LetterFacts {
         List<Flag> open = open(file);
         calls.list("caseFile.id = ?1 order by calledAt, id", file.id()).forEach(call -> facts.add(fact("situation", called(call), "call on record")));
         open.forEach(flag -> facts.add(fact("findings", found(flag), "open red flag")));
+        facts.add(fact("flag_status", status(file), "red flags"));
         screens.latest(file.id()).ifPresent(screen -> answers(screen, facts));
         List<String> stopped = suspensions.inForce(file.id()).stream().map(content.redFlagWords()::stop).distinct().toList();
         if (!stopped.isEmpty()) {
@@ -75,6 +81,13 @@ class RedFlagFacts implements LetterFacts {
 
     private List<Flag> open(CaseFile file) {
         return flags.of(file.id()).stream().filter(Flag::open).sorted(Comparator.comparing(Flag::urgency).reversed()).toList();
+    }
+
+    /** Says how the screen stands; nothing asked is incomplete and never clear. */
+    private String status(CaseFile file) {
+        CaseStatus status = redFlags.status(file.id());
+        return status.screenedOn().map(day -> "Red-flag screen of " + Dates.inLetter(day) + ": " + status.verdict().name().toLowerCase(Locale.ROOT)
+                + (status.outOfDate() ? ", out of date" : "") + ".").orElse("Red-flag questions have not been asked.");
     }
 
     /** A flag that rests on an answer of "unknown" is said to be just that. */

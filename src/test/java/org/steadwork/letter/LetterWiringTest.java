@@ -96,6 +96,21 @@ class LetterWiringTest {
     }
 
     @Test
+    void anotherKindOfLetterIsAFileAndATemplate() {
+        LetterCases.Made made = cases.make();
+        cases.fill(made);
+        cases.consent(made, cases.doctor(made), cases.today().plusDays(5));
+        Visitor visitor = steps.draft(made, "routine_referral", made.doctorKey());
+        assertTrue(field(visitor, "text-programme").contains("since "), field(visitor, "text-programme"));
+        assertEquals("Red-flag questions have not been asked.", field(visitor, "text-flag_status"));
+        LetterSteps.save(visitor, made.letters() + "/1", Map.of("text-question", "I would value your opinion on her hand numbness.",
+                "text-next", "I will go on with the exercises.", "text-reply", "I would be grateful for your reply by 15 January 2027."));
+        LetterSteps.sign(visitor, made.letters() + "/1", Map.of());
+        assertEquals(200, visitor.status(), visitor.page().text());
+        assertTrue(PrintedPages.text(LetterSteps.pdf(visitor, made)).contains("Neck Disability Index"));
+    }
+
+    @Test
     void scoresAndExercisesGoToADoctorAndNeverToAnEmployer() {
         LetterCases.Made made = cases.make();
         cases.fill(made);
