@@ -10,7 +10,8 @@ import org.steadwork.body.BodyRegion;
  * @param state   modifier of the status class that stands before the line (in, near, out, none, open, done), or null
  * @param word    the word of that state, or null
  * @param href    the page where the card comes from
- * @param settled an action in place, or a finding that is in range: drawn quietly and never a candidate
+ * @param settled an action in place, or a finding that is in range: drawn quietly and never a candidate; in range without
+ *                regions is what was looked at and fits, and has no letter
  * @param regions the regions of the body it is about; empty when none
  * @param grounds of a finding: what makes it a candidate; null for every other card and for a finding in range
  * @param answers of an action: the findings it was agreed for; empty otherwise

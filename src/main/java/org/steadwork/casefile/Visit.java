@@ -68,6 +68,10 @@ public class Visit {
         visitedOn = day;
     }
 
+    public void describe(VisitKind kind) {
+        this.kind = kind;
+    }
+
     public void attended(Attendance attendance) {
         this.attendance = attendance;
     }

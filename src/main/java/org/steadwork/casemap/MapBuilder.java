@@ -136,7 +136,7 @@ final class MapBuilder {
         for (int i = 0; i < column.size(); i++) {
             MapCard card = column.get(i);
             rows.put(card.key(), i);
-            boolean named = !(card.key().kind() == CardKind.FINDING && card.settled());
+            boolean named = !(card.key().kind() == CardKind.FINDING && card.settled() && card.regions().isEmpty());
             labels.put(card.key(), named ? label(first, next) : "");
             next += named ? 1 : 0;
         }
@@ -200,7 +200,7 @@ final class MapBuilder {
 
     /** The factors of the rank, as the clinician reads them. */
     private String why(MapCard.Grounds g) {
-        return g.shown() + " × " + (g.hoursADay() == null ? "hours not recorded" : Hours.shown(g.hoursADay())) + " × " + strengths.of(g.evidence()).words();
+        return g.shown() + " × " + (g.hoursADay() == null ? "hours not recorded" : Amounts.hours(g.hoursADay())) + " × " + strengths.of(g.evidence()).words();
     }
 
     /** Why this pair would be drawn, or empty when it shares nothing; used on the page that decides about one pair. */

@@ -81,10 +81,10 @@ class TiePages {
         List<Link> stored = links.ofForChange(id);
         MapBuilder map = new MapBuilder(maps.cards(file), stored, strengths);
         TieForm typed = TieForm.of(form.value("from"), form.value("to"));
-        LinkDecision decision = form.requiredChoice("decision", "Decision", LinkDecision.class);
-        String reason = form.requiredText("reason", "The reason", Link.LONGEST_REASON);
         Optional<Link> known = stored(stored, typed);
         typed.check(form, map, known);
+        String reason = form.requiredText("reason", "The reason", Link.LONGEST_REASON);
+        LinkDecision decision = form.requiredChoice("decision", "Decision", LinkDecision.class);
         if (form.hasErrors()) {
             return Answers.unprocessable(page(heads.head(file, CaseTab.MAP), map, form, typed));
         }

@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param unit          stands after a value, e.g. "%"; blank for a plain number
  * @param lowest        least score the instrument can give
  * @param highest       largest score the instrument can give, more than {@code lowest}
- * @param decimals      decimals shown of a score, in [0, 2]
+ * @param decimals      most decimals shown of a score, in [0, 2]
  * @param visits        in the order of their dates, one a day, at least one
  * @param error         smallest change that is more than measurement error, in the measure's own unit; null when not known
  * @param importance    smallest change that matters to most people, in the measure's own unit; null when not known

@@ -21,19 +21,19 @@ final class TrendWords {
         this.trend = trend;
     }
 
-    /** A score with the decimals of the measure, rounded half away from zero, with a true minus. */
+    /** A score with as many decimals as it needs, at most those of the measure, rounded half away from zero, with a true minus. */
     String score(double value) {
-        return minus(BigDecimal.valueOf(value).setScale(trend.decimals(), RoundingMode.HALF_UP).toPlainString());
+        return number(value, trend.decimals());
     }
 
     /** A width or a tick with as many decimals as it needs, at most two. */
     static String plain(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
-        return minus((rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString());
+        return number(value, 2);
     }
 
-    private static String minus(String number) {
-        return number.replace('-', '−');
+    private static String number(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString().replace('-', '−');
     }
 
     String withUnit(String number) {

@@ -12,11 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.steadwork.casefile.SymptomReport;
+import org.steadwork.casefile.SymptomReports;
 import org.steadwork.outcome.scoring.ChangeVerdict;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.OwnActivities;
 
-/** Puts the scores of a case together into the course of each measure. Two queries for all measures of a case. */
+/** Puts the scores, ratings and reported pain of a case together into the course of each measure, in three queries. */
 @ApplicationScoped
 public class Measures {
 
@@ -31,18 +33,31 @@ public class Measures {
     @Inject
     OwnActivityRatings activities;
 
-    /**
-     * Returns the courses of all measures that a case has a score of: those of the case's regions first, pain and own activities next.
-     *
-     * @param regions keys of the case's body regions, the main one first; may be empty
-     */
-    public List<MeasureCourse> of(long caseId, Collection<String> regions) {
+    @Inject
+    SymptomReports reports;
+
+    @Inject
+    CaseRegions caseRegions;
+
+    /** Returns the courses of all measures that a case has a score of, those of its body regions first, the general ones after. */
+    public List<MeasureCourse> of(long caseId) {
+        return of(caseId, reports.of(caseId));
+    }
+
+    /** As {@link #of(long)}, for a caller that has the symptom reports, the latest first. */
+    public List<MeasureCourse> of(long caseId, List<SymptomReport> reported) {
+        List<String> regions = caseRegions.of(reported);
         Map<String, List<Score>> byInstrument = new LinkedHashMap<>();
         for (Score score : scores.of(caseId)) {
             byInstrument.computeIfAbsent(score.instrument(), key -> new ArrayList<>()).add(score);
         }
         List<MeasureCourse> courses = new ArrayList<>();
-        byInstrument.forEach((key, list) -> instruments.find(key).ifPresent(instrument -> courses.add(course(instrument, list, regions))));
+        for (Instrument instrument : instruments.all()) {
+            List<MeasureCourse.Point> points = points(instrument, byInstrument.getOrDefault(instrument.key(), List.of()), reported);
+            if (!points.isEmpty()) {
+                courses.add(course(instrument, points, regions));
+            }
+        }
         Map<LocalDate, Map<String, Integer>> rated = ratings(caseId);
         if (!rated.isEmpty()) {
             courses.add(ownActivities(rated, regions));
@@ -67,12 +82,24 @@ public class Measures {
         return rated;
     }
 
-    private static MeasureCourse course(Instrument instrument, List<Score> list, Collection<String> regions) {
-        String region = region(instrument, regions);
+    // A score entered for a day goes before the pain of that day's symptom report.
+    private static List<MeasureCourse.Point> points(Instrument instrument, List<Score> list, List<SymptomReport> reported) {
+        Map<LocalDate, MeasureCourse.Point> points = new TreeMap<>();
+        for (SymptomReport report : reported) {
+            Integer rating = ReportedPain.of(report).rating(instrument.key());
+            if (rating != null) {
+                points.put(report.reportedOn(), new MeasureCourse.Point(report.reportedOn(), rating, false));
+            }
+        }
         // scores of two versions of a form never make one series: the latest version counts
-        String version = list.get(list.size() - 1).instrumentVersion();
-        List<MeasureCourse.Point> points = list.stream().filter(score -> score.value() != null && score.instrumentVersion().equals(version))
-                .map(score -> new MeasureCourse.Point(score.scoredOn(), score.value(), score.estimated())).toList();
+        String version = list.isEmpty() ? "" : list.get(list.size() - 1).instrumentVersion();
+        list.stream().filter(score -> score.value() != null && score.instrumentVersion().equals(version))
+                .forEach(score -> points.put(score.scoredOn(), new MeasureCourse.Point(score.scoredOn(), score.value(), score.estimated())));
+        return List.copyOf(points.values());
+    }
+
+    private static MeasureCourse course(Instrument instrument, List<MeasureCourse.Point> points, Collection<String> regions) {
+        String region = region(instrument, regions);
         int n = points.size();
         if (n < 2 || !instrument.outcome()) {
             return new MeasureCourse(instrument, region, points, Optional.empty(), Optional.empty(), "");

@@ -6,9 +6,12 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.steadwork.account.CurrentAccount;
 
 /** The own activities of the cases with their ratings. */
@@ -30,6 +33,15 @@ public class OwnActivityRatings implements PanacheRepository<OwnActivity> {
     public List<ActivityRating> ratings(long caseId) {
         return getEntityManager().createQuery("from ActivityRating r join fetch r.activity a where a.caseFile.id = ?1 and r.rating is not null"
                 + " order by r.ratedOn, a.namedOn, a.id", ActivityRating.class).setParameter(1, caseId).getResultList();
+    }
+
+    /** The given ratings of a case by day and by the id of the activity. */
+    public Map<LocalDate, Map<Long, Integer>> byDay(long caseId) {
+        Map<LocalDate, Map<Long, Integer>> rated = new TreeMap<>();
+        for (ActivityRating rating : ratings(caseId)) {
+            rated.computeIfAbsent(rating.ratedOn(), day -> new HashMap<>()).put(rating.activity().id(), rating.rating());
+        }
+        return rated;
     }
 
     /** Records a rating for a day; null takes back what was recorded for it and stores nothing new. */

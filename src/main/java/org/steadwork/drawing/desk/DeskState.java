@@ -12,7 +12,7 @@ public record DeskState(SeatKind seat, ScreenKind screen, Map<Setting, Double> s
     public DeskState {
         settings = Map.copyOf(settings);
         settings.forEach((setting, value) -> {
-            if (!(value >= setting.lowest && value <= setting.highest)) {
+            if (!setting.accepts(value)) {
                 throw new IllegalArgumentException("The " + setting.word + " must be between " + setting.lowest + " and "
                         + setting.highest + ", but was " + value);
             }

@@ -39,6 +39,11 @@ public enum Setting {
         this.highest = highest;
     }
 
+    /** Whether the drawing takes this value; NaN it never takes. */
+    public boolean accepts(double value) {
+        return value >= lowest && value <= highest;
+    }
+
     /** Whether 0 means that there is no such thing. */
     boolean canBeAbsent() {
         return this == ARMREST || this == FOOTREST_HEIGHT || this == CUSHION;

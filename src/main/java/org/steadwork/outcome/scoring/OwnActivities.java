@@ -19,6 +19,9 @@ public record OwnActivities(double earlierMean, double laterMean, List<String> s
 
     public static final int FEWEST_SHARED = 2;
 
+    /** Points by which a single activity must move to be more than error (MDC90; Stratford et al. 1995, from memory). */
+    public static final double SINGLE_ACTIVITY_ERROR = 3;
+
     /** Returns the mean of the rated activities; empty when none is rated. A rating outside 0 to 10 is refused. */
     public static Optional<Double> mean(Map<String, Integer> ratings) {
         ratings.forEach(OwnActivities::check);
@@ -39,6 +42,12 @@ public record OwnActivities(double earlierMean, double laterMean, List<String> s
             return Optional.empty();
         }
         return Optional.of(new OwnActivities(mean(first).orElseThrow(), mean(second).orElseThrow(), List.copyOf(first.keySet())));
+    }
+
+    /** Judges the change of one activity: against error only, because no important amount is known for a single one. */
+    public static ChangeVerdict single(int earlier, int later) {
+        return ChangeVerdict.of(earlier, later, Direction.HIGHER_BETTER, java.util.OptionalDouble.of(SINGLE_ACTIVITY_ERROR),
+                java.util.OptionalDouble.empty());
     }
 
     private static void check(String activity, Integer rating) {

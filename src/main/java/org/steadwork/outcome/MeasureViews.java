@@ -1,0 +1,27 @@
+package org.steadwork.outcome;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.List;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.SymptomReport;
+import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.Visits;
+
+/** The measures of a case as pages show them, each with its small drawing. */
+@ApplicationScoped
+public class MeasureViews {
+
+    @Inject
+    Measures measures;
+
+    @Inject
+    Visits visits;
+
+    /** Returns the measures on which change is judged, the leading one first; {@code reports} are the case's, the latest first. */
+    public List<MeasureView> of(CaseFile file, List<SymptomReport> reports) {
+        List<Visit> held = visits.of(file.id());
+        return measures.of(file.id(), reports).stream().filter(course -> course.instrument().outcome())
+                .map(course -> new MeasureView(course, OutcomeViews.chart(course, held, false))).toList();
+    }
+}
