@@ -5,7 +5,6 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.steadwork.body.BodyRegion;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.SymptomReports;
 import org.steadwork.letter.disclosure.InformationCategory;
@@ -29,9 +28,8 @@ class ScoreFacts implements LetterFacts {
 
     @Override
     public List<LetterFact> of(CaseFile file) {
-        List<String> regions = reports.regionsReported(file.id()).stream().map(BodyRegion::key).toList();
         List<LetterFact> facts = new ArrayList<>();
-        for (MeasureCourse course : measures.of(file.id(), regions)) {
+        for (MeasureCourse course : measures.of(file.id(), reports.of(file.id()))) {
             if (course.latest().isPresent()) {
                 boolean pain = PAIN.contains(course.instrument().key());
                 facts.add(new LetterFact(pain ? InformationCategory.PAIN_SCORES : InformationCategory.OUTCOME_SCORES, pain ? "pain" : "scores",
