@@ -4,9 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.steadwork.casefile.CaseFile;
-import org.steadwork.casefile.SymptomReports;
 import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.outcome.MeasureCourse;
 import org.steadwork.outcome.Measures;
@@ -17,21 +15,18 @@ import org.steadwork.web.Dates;
 @ApplicationScoped
 class ScoreFacts implements LetterFacts {
 
-    /** Measures that are a number for pain and nothing else. */
-    private static final Set<String> PAIN = Set.of("nprs");
+    /** Measures that are a number for pain and nothing else have keys that begin like this. */
+    private static final String PAIN = "nprs";
 
     @Inject
     Measures measures;
 
-    @Inject
-    SymptomReports reports;
-
     @Override
     public List<LetterFact> of(CaseFile file) {
         List<LetterFact> facts = new ArrayList<>();
-        for (MeasureCourse course : measures.of(file.id(), reports.of(file.id()))) {
+        for (MeasureCourse course : measures.of(file.id())) {
             if (course.latest().isPresent()) {
-                boolean pain = PAIN.contains(course.instrument().key());
+                boolean pain = course.instrument().key().startsWith(PAIN);
                 facts.add(new LetterFact(pain ? InformationCategory.PAIN_SCORES : InformationCategory.OUTCOME_SCORES, pain ? "pain" : "scores",
                         words(course), "outcomes"));
             }
