@@ -32,7 +32,8 @@ public record Mark(String zone, Integer pain, Set<SymptomKind> kinds) {
 
     /** Returns the mark in words, the same on the drawing, in the list and in print: "pain 4 of 10, ache". */
     public String words() {
-        String amount = pain == null ? "pain not asked" : pain == 0 ? "no pain" : "pain " + pain + " of 10";
+        // "no pain" beside a kind of symptom would read as if there were none
+        String amount = pain == null ? "pain not asked" : pain == 0 && kinds.isEmpty() ? "no pain" : "pain " + pain + " of 10";
         if (kindNotSaid()) {
             return amount + ", kind not said";
         }

@@ -14,7 +14,7 @@ public class AdherenceEntries implements PanacheRepository<AdherenceEntry> {
 
     /** Everything reported in a case by prescription, the earliest first; one query. */
     public Map<Long, List<AdherenceEntry>> ofCase(long caseId) {
-        return list("prescription.caseFile.id = ?1 order by weekTo", caseId).stream()
+        return list("from AdherenceEntry e join fetch e.prescription p where p.caseFile.id = ?1 order by e.weekTo", caseId).stream()
                 .collect(Collectors.groupingBy(e -> e.prescription().id()));
     }
 

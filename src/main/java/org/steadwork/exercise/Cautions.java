@@ -11,7 +11,7 @@ final class Cautions {
     static void check(Form form, CaseSafety.Verdict verdict) {
         for (CaseSafety.Caution bar : verdict.bars()) {
             form.error("cautions", switch (bar.level()) {
-                case HELD -> "Suspended by an open red flag: " + bar.text() + ". A clinician must deal with the flag first.";
+                case HELD -> "Suspended: " + bar.text() + ". A clinician must deal with the red flag first.";
                 default -> "Not to be given: " + bar.text() + ". If this no longer holds, change the answer first.";
             });
         }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.casefile.SymptomReports;
 import org.steadwork.exercise.dayplan.Exercise;
+import org.steadwork.kernel.Answer;
 
 /** Finds the conditions that matter in a case. */
 @ApplicationScoped
@@ -31,8 +32,17 @@ class ConditionRows {
     }
 
     /** Those that matter to the exercises given now. */
-    List<ConditionRow> thatMatter(long caseId, Programme programme) {
-        return rows(caseId, programme.items().stream().map(ProgrammeItem::exercise).toList(), false);
+    Known thatMatter(long caseId, Programme programme) {
+        return new Known(rows(caseId, programme.items().stream().map(ProgrammeItem::exercise).toList(), false));
+    }
+
+    /** What is known of the conditions that matter. */
+    record Known(List<ConditionRow> rows) {
+
+        /** Those answered no, in words. */
+        public String answeredNo() {
+            return rows.stream().filter(r -> r.answer() == Answer.NO).map(r -> r.condition().label()).collect(Collectors.joining("; "));
+        }
     }
 
     private List<ConditionRow> rows(long caseId, List<Exercise> exercises, boolean answeredToo) {

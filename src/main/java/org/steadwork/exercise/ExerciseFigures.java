@@ -14,11 +14,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.steadwork.drawing.figure.ExerciseFigure;
+import org.steadwork.exercise.dayplan.Range;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 
-/** The figures of the exercises, drawn when first asked for and then kept. */
+/** The figures of the exercises, drawn when first asked for; the usual ones are then kept. */
 @ApplicationScoped
 public class ExerciseFigures {
 
@@ -35,14 +36,23 @@ public class ExerciseFigures {
         return figures.keySet();
     }
 
-    /** The figure of an exercise as SVG, for the left or right side or, with null, as it is drawn; empty when it has none. */
-    public Optional<String> svg(String key, String side) {
+    /**
+     * Draws the figure of an exercise as SVG; empty when it has none.
+     *
+     * @param side left or right where one side is meant; anything else leaves the side that is drawn
+     * @param hold seconds to hold in place of those of the drawing, 0 for none; null leaves them
+     */
+    public Optional<String> svg(String key, String side, Range hold) {
         ExerciseFigure figure = figures.get(key);
         if (figure == null) {
             return Optional.empty();
         }
         boolean mirrored = "left".equals(side) && !figure.showsLeft() || "right".equals(side) && figure.showsLeft();
-        return Optional.of(drawn.computeIfAbsent(mirrored ? key + " mirrored" : key, k -> mirrored ? figure.mirrored() : figure.svg()));
+        if (hold == null) {
+            return Optional.of(drawn.computeIfAbsent(mirrored ? key + " mirrored" : key, k -> mirrored ? figure.mirrored() : figure.svg()));
+        }
+        ExerciseFigure held = figure.held(hold.high() == 0 ? null : hold.toString());
+        return Optional.of(mirrored ? held.mirrored() : held.svg());
     }
 
     /** Poses nest lists in lists, which the content reader's entries do not offer, so they are read as plain data. */

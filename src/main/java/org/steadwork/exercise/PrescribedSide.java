@@ -17,7 +17,7 @@ public enum PrescribedSide {
     }
 
     /** How often the repetitions are done in a set: an exercise for each side done on one side only counts once. */
-    int sides(Exercise exercise) {
+    public int sides(Exercise exercise) {
         int usual = exercise.dose().sides();
         boolean bySide = exercise.per().equals("side") || exercise.per().equals("leg");
         return switch (this) {
@@ -28,7 +28,7 @@ public enum PrescribedSide {
     }
 
     /** The side the catalogue means. */
-    static PrescribedSide usual(Exercise exercise) {
+    public static PrescribedSide usual(Exercise exercise) {
         return exercise.per().equals("side") || exercise.per().equals("leg") ? BOTH : NONE;
     }
 }

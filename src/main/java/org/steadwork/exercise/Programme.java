@@ -62,4 +62,8 @@ record Programme(List<ProgrammeItem> items, List<ProgrammeItem> ended, WorkingDa
         active().forEach(i -> rules.addAll(i.exercise().stopRules()));
         return rules;
     }
+
+    public String stopRuleWords() {
+        return String.join("; ", stopRules());
+    }
 }

@@ -48,13 +48,11 @@ record ProgrammeItem(Prescription given, Exercise exercise, CaseSafety.Verdict v
         return exercise.per().isEmpty() ? "side" : exercise.per();
     }
 
-    /** Address of the figure for the side prescribed. */
+    /** Address of the figure for the side prescribed, with the hold prescribed in place of the usual one. */
     public String figure() {
-        return switch (given.side()) {
-            case LEFT -> "/figures/" + exercise.key() + ".svg?side=left";
-            case RIGHT -> "/figures/" + exercise.key() + ".svg?side=right";
-            default -> "/figures/" + exercise.key() + ".svg";
-        };
+        String hold = given.dose().hasHold() ? given.dose().hold().toString() : "0";
+        String side = given.side() == PrescribedSide.LEFT ? "&side=left" : given.side() == PrescribedSide.RIGHT ? "&side=right" : "";
+        return "/figures/" + exercise.key() + ".svg?hold=" + hold + side;
     }
 
     /** The side in words where one side is meant; empty otherwise. */

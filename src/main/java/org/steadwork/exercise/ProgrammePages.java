@@ -27,7 +27,7 @@ class ProgrammePages {
         private Templates() {
         }
 
-        static native TemplateInstance programme(CaseHead head, Programme programme, List<ConditionRow> conditions, StopRules rules);
+        static native TemplateInstance programme(CaseHead head, Programme programme, ConditionRows.Known conditions, StopRules rules);
 
         static native TemplateInstance choose(CaseHead head, Choice choice);
 

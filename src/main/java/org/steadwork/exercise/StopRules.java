@@ -14,6 +14,14 @@ import org.steadwork.exercise.dayplan.PainRule;
  */
 public record StopRules(String wording, List<String> ring, List<String> emergency, List<String> pregnancy, PainRule pain) {
 
+    public String ringWords() {
+        return String.join("; ", ring);
+    }
+
+    public String emergencyWords() {
+        return String.join("; ", emergency);
+    }
+
     static StopRules read() {
         Entry file = Content.yaml("exercises/stop-rules.yaml");
         Entry global = file.entry("global").orElseThrow(() -> file.problem("'global' is missing"));

@@ -22,7 +22,7 @@ final class SuspensionRules {
         file.text("source");
         Map<String, SuspensionRule> rules = new HashMap<>();
         for (Entry entry : file.entries("tokens")) {
-            SuspensionRule rule = new SuspensionRule(entry.text("token"), matches(entry.entries("blocks"), exercises, kinds),
+            SuspensionRule rule = new SuspensionRule(entry.text("token"), entry.text("words"), matches(entry.entries("blocks"), exercises, kinds),
                     matches(entry.entries("limits"), exercises, kinds));
             if (rules.put(rule.token(), rule) != null) {
                 throw entry.problem("token '" + rule.token() + "' stands twice");

@@ -50,7 +50,7 @@ final class Composer {
             Decision decision = decide(fact.category(), recipient, ticked);
             if (!decision.allowed()) {
                 heldBack.putIfAbsent(what, new Draft.HeldBack(what, decision.reason()));
-            } else if (kind.section(fact.section()).isEmpty()) {
+            } else if (fact.category() != InformationCategory.IDENTITY && kind.section(fact.section()).isEmpty()) {
                 heldBack.putIfAbsent(what, new Draft.HeldBack(what, "This kind of letter has no place for it"));
             }
         }

@@ -13,6 +13,7 @@ import org.steadwork.account.Account;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.letter.disclosure.Gate;
 import org.steadwork.letter.disclosure.InformationCategory;
+import org.steadwork.web.Dates;
 
 /**
  * Signs a letter: prints it once more, keeps the file with its fingerprint, and notes what allowed it. The database lets one
@@ -78,7 +79,7 @@ class Signing {
         Consent consent = desk.consent().orElseThrow();
         String used = desk.sections().stream().map(SectionKind::information).distinct().filter(consent.ticked()::contains)
                 .map(this::label).collect(Collectors.joining(", "));
-        return "Consent of " + consent.givenOn() + ", " + consent.givenHow().label() + ", until " + consent.holdsUntil()
+        return "Consent of " + Dates.shown(consent.givenOn()) + ", " + consent.givenHow().label() + ", until " + Dates.shown(consent.holdsUntil())
                 + (used.isEmpty() ? "; no tick used" : "; ticks used: " + used);
     }
 

@@ -11,20 +11,20 @@ record OutcomeView(long caseId, Form form, ScoreGrid grid, List<MeasureView> mea
         boolean roomForActivity) {
 
     /** The measure that leads the page: the one of the region, else the first there is. */
-    MeasureView main() {
+    public MeasureView main() {
         return measures.isEmpty() ? null : measures.get(0);
     }
 
-    List<MeasureView> rest() {
+    public List<MeasureView> rest() {
         return measures.size() < 2 ? List.of() : measures.subList(1, measures.size());
     }
 
     /** What got worse stands before everything else. */
-    List<MeasureView> worse() {
+    public List<MeasureView> worse() {
         return measures.stream().filter(MeasureView::worse).toList();
     }
 
-    List<Option> goalStates() {
+    public List<Option> goalStates() {
         return Arrays.stream(GoalState.values()).map(state -> new Option(state.name().toLowerCase(java.util.Locale.ROOT), state.label())).toList();
     }
 }

@@ -17,6 +17,9 @@ import org.steadwork.web.Form;
 @ApplicationScoped
 public class RatingForm {
 
+    /** What a scale sends when nothing is chosen. */
+    public static final String NOT_ASKED = "not_asked";
+
     @Inject
     Instruments instruments;
 
@@ -64,7 +67,7 @@ public class RatingForm {
 
     private static Integer read(Form form, String field, Item item) {
         try {
-            return ItemAnswers.read(item, form.value(field));
+            return form.is(field, NOT_ASKED) ? null : ItemAnswers.read(item, form.value(field));
         } catch (InvalidAnswer refused) {
             form.error(field, refused.getMessage().replaceFirst("^Item 1 \\((.*)\\) must", "$1 must"));
             return null;

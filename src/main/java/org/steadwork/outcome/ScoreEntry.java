@@ -13,12 +13,12 @@ record ScoreEntry(Instrument instrument, LocalDate on, Form form, Scored scored,
     record Row(int number, String topic, String field, String range) {
     }
 
-    List<Row> rows() {
+    public List<Row> rows() {
         return instrument.items().stream().map(item -> new Row(item.number(), item.topic(), "i" + item.number(), item.min() + " to " + item.max()))
                 .toList();
     }
 
-    String rule() {
+    public String rule() {
         return ScoreGrids.capital(instrument.rule().words());
     }
 }

@@ -45,7 +45,7 @@ public class ScoreGrids {
         visits.stream().filter(visit -> visit.attendance() != Attendance.PLANNED).forEach(visit -> days.add(visit.visitedOn()));
         List<LocalDate> earlier = shown(days.headSet(on));
         List<ScoreGrid.Row> rows = new ArrayList<>();
-        for (Instrument instrument : offered(courses, regions)) {
+        for (Instrument instrument : offered(courses, all, regions)) {
             MeasureCourse course = courses.stream().filter(c -> c.instrument().equals(instrument)).findFirst()
                     .orElseGet(() -> measures.empty(instrument, regions));
             List<Score> own = all.stream().filter(score -> score.instrument().equals(instrument.key())).toList();
@@ -69,9 +69,10 @@ public class ScoreGrids {
     }
 
     /** The measures offered without asking: pain, those of the regions, and whatever the case has a score of. */
-    private List<Instrument> offered(List<MeasureCourse> courses, Collection<String> regions) {
+    private List<Instrument> offered(List<MeasureCourse> courses, List<Score> all, Collection<String> regions) {
         return instruments.all().stream().filter(instrument -> !instrument.key().equals(Measures.OWN_ACTIVITIES))
                 .filter(instrument -> courses.stream().anyMatch(course -> course.instrument().equals(instrument))
+                        || all.stream().anyMatch(score -> score.instrument().equals(instrument.key()))
                         || instrument.key().startsWith("nprs_") && instrument.items().size() == 1
                         || !instrument.regions().isEmpty() && firstOf(instrument, regions))
                 .toList();

@@ -10,7 +10,9 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -113,13 +115,36 @@ class FlagPages {
         if (seenOn != null && seenOn.isBefore(flag.screen().screenedOn())) {
             form.error("seenOn", "The flag was raised later than that day.");
         }
-        if (flag.waitsForCall(calls.latestRecorded(id))) {
+        Instant latestCall = calls.latestRecorded(id);
+        List<Flag> together = together(id, flag, form);
+        if (together.stream().anyMatch(one -> one.waitsForCall(latestCall))) {
             form.error("closeReason", "Record the call first: a flag of this level is closed only with a call on record.");
         }
         return act(file, flag, form, () -> {
-            flag.close(account.get(), reason, seenBy, seenOn, result, clock.instant());
-            audit.record("closed red flag", file.patient().id(), id, "flag " + flagId);
+            for (Flag one : together) {
+                one.close(account.get(), reason, seenBy, seenOn, result, clock.instant());
+                audit.record("closed red flag", file.patient().id(), id, "flag " + one.id());
+            }
         });
+    }
+
+    /** The flag and those ticked to be closed with it; one that changed since it was shown is refused. */
+    private List<Flag> together(long caseId, Flag flag, Form form) {
+        List<Flag> together = new ArrayList<>(List.of(flag));
+        for (Flag other : othersOpen(caseId, flag)) {
+            String shown = form.values("also").stream().filter(ticket -> ticket.startsWith(other.id() + ":")).findFirst().orElse(null);
+            if (shown != null) {
+                if (!shown.equals(other.id() + ":" + other.version())) {
+                    form.error("also", "“" + other.name() + "” was changed meanwhile. Look at it and tick it again.");
+                }
+                together.add(other);
+            }
+        }
+        return together;
+    }
+
+    private List<Flag> othersOpen(long caseId, Flag flag) {
+        return flags.of(caseId).stream().filter(other -> other.open() && !other.id().equals(flag.id())).toList();
     }
 
     private Response act(CaseFile file, Flag flag, Form form, Runnable change) {
@@ -147,7 +172,9 @@ class FlagPages {
     private TemplateInstance page(CaseHead head, Flag flag, Form form) {
         List<Option> levels = Arrays.stream(Urgency.values()).sorted(Comparator.reverseOrder())
                 .map(level -> new Option(name(level), level.label())).toList();
-        return RedFlagPages.Templates.flag(head, rows.row(flag, calls.latestRecorded(head.id()), null), flag.open(), form, levels, calls.of(head.id()));
+        Instant latestCall = calls.latestRecorded(head.id());
+        return RedFlagPages.Templates.flag(head, rows.row(flag, latestCall, null), flag.open(), form, levels, calls.of(head.id()),
+                rows.of(othersOpen(head.id(), flag), latestCall, null));
     }
 
     private static String name(Urgency level) {

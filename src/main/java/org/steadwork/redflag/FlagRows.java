@@ -29,7 +29,7 @@ class FlagRows {
         Optional<CombinationRule> rule = content.catalogue().rule(flag.origin());
         Optional<Question> question = content.catalogue().question(flag.origin());
         String name = Character.toUpperCase(flag.name().charAt(0)) + flag.name().substring(1);
-        return new FlagRow(flag.id(), name, flag.urgency().label(), flag.pointsTo(), flag.action(), Dates.shown(flag.raisedAt()),
+        return new FlagRow(flag.id(), flag.version(), name, flag.urgency().label(), flag.pointsTo(), flag.action(), Dates.shown(flag.raisedAt()),
                 flag.certain(), changed(flag), flag.waitsForCall(latestCall),
                 rule.map(CombinationRule::name).orElseGet(() -> question.map(Question::prompt).orElse(flag.origin())),
                 rule.map(CombinationRule::basis).orElseGet(() -> question.map(Question::source).orElse("no longer in the content")),

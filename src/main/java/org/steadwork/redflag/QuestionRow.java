@@ -29,7 +29,7 @@ public record QuestionRow(String field, String words, String hint, String value,
         return note != null || declined;
     }
 
-    public boolean is(String answer) {
+    public boolean said(String answer) {
         return value.equals(answer);
     }
 }

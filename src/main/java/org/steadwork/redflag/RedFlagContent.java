@@ -22,7 +22,7 @@ import org.steadwork.redflag.rules.Urgency;
 class RedFlagContent {
 
     /** What a level asks for, in words. */
-    record LevelWords(String name, String headline, String meaning, String contactWithin, String recipient, List<String> advice) {
+    record LevelWords(String name, String headline, String meaning, String contactWithin, String recipient, List<String> tell) {
     }
 
     /** What a token suspends and what stays allowed, in words. */
@@ -100,7 +100,7 @@ class RedFlagContent {
         Map<Urgency, LevelWords> levels = new LinkedHashMap<>();
         for (Entry entry : file.entries("levels")) {
             levels.put(entry.constant("level", Urgency.class), new LevelWords(entry.text("name"), entry.text("headline"),
-                    entry.text("meaning"), entry.text("contact_within"), entry.text("recipient"), entry.texts("advice")));
+                    entry.text("meaning"), entry.text("contact_within"), entry.text("recipient"), entry.texts("tell")));
         }
         if (levels.size() != Urgency.values().length) {
             throw file.problem("every level needs its words");

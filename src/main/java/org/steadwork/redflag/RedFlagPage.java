@@ -26,13 +26,18 @@ public record RedFlagPage(Summary summary, List<Step> steps, List<FlagAction> ca
     }
 
     /** One flag. */
-    public record FlagRow(long id, String name, String level, String pointsTo, String action, String since, boolean certain,
+    public record FlagRow(long id, int version, String name, String level, String pointsTo, String action, String since, boolean certain,
                           String changed, boolean waitsForCall, String rule, String basis, String published, String closed) {
+
+        /** What a form sends to say that this flag is meant, as it was shown. */
+        public String ticket() {
+            return id + ":" + version;
+        }
     }
 
     /** One screen. {@code id} is "new" for one that is not stored yet. */
     public record ScreenRow(String id, int version, String occasion, LocalDate on, String by, boolean signed, String signedLine,
-                            String verdict, int openAnswers, boolean outOfDate, String saved) {
+                            String verdict, int openAnswers, boolean outOfDate, boolean ofEarlierDay, String saved) {
     }
 
     /** One region to ask about; a reported one is always asked about. */

@@ -135,7 +135,7 @@ class RedFlagPageBuilder {
 
     private ScreenRow screenRow(RedFlagScreen screen, Occasion occasion, LocalDate day, ScreenResult result) {
         if (screen == null) {
-            return new ScreenRow(NEW, 0, occasion.label(), day, account.displayName(), false, null, "not asked", result.open().size(), false, null);
+            return new ScreenRow(NEW, 0, occasion.label(), day, account.displayName(), false, null, "not asked", result.open().size(), false, false, null);
         }
         String signed = screen.signed() ? "Signed by " + screen.signedBy().displayName() + ", " + Dates.shown(screen.signedAt()) : null;
         List<String> said = new ArrayList<>(List.of(screen.verdict().label()));
@@ -143,6 +143,6 @@ class RedFlagPageBuilder {
             said.add("also incomplete");
         }
         return new ScreenRow(screen.id().toString(), screen.version(), occasion.label(), day, screen.begunBy().displayName(), screen.signed(),
-                signed, String.join(", ", said), screen.openAnswers().size(), redFlags.outOfDate(day), Dates.shown(screen.savedAt()));
+                signed, String.join(", ", said), screen.openAnswers().size(), redFlags.outOfDate(day), day.isBefore(LocalDate.now(clock)), Dates.shown(screen.savedAt()));
     }
 }

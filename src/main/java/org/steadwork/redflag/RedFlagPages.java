@@ -40,7 +40,7 @@ class RedFlagPages {
         static native TemplateInstance redFlags(CaseHead head, RedFlagPage page, Form form, List<Option> occasions);
 
         static native TemplateInstance flag(CaseHead head, RedFlagPage.FlagRow row, boolean open, Form form, List<Option> levels,
-                                            List<FlagAction> calls);
+                                            List<FlagAction> calls, List<RedFlagPage.FlagRow> others);
 
         static native TemplateInstance screen(CaseHead head, RedFlagPage.ScreenRow row, List<QuestionGroup> groups);
 

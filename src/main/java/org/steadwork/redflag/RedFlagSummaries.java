@@ -11,6 +11,7 @@ import java.util.Set;
 import org.steadwork.redflag.RedFlagContent.LevelWords;
 import org.steadwork.redflag.RedFlagPage.Step;
 import org.steadwork.redflag.RedFlagPage.Summary;
+import org.steadwork.redflag.rules.CombinationRule;
 import org.steadwork.redflag.rules.ScreenResult;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
@@ -67,7 +68,7 @@ class RedFlagSummaries {
         List<Flag> speaking = open.stream().filter(flag -> flag.urgency() == worst).toList();
         boolean certain = speaking.stream().anyMatch(Flag::certain);
         List<String> sentences = new ArrayList<>();
-        sentences.add((certain ? "Found: " : "Not known, and acted on as a yes: ") + named(speaking) + ".");
+        sentences.add((certain ? "Found: " : "Not known, and acted on as a yes: ") + named(answersBehind(speaking, open)) + ".");
         sentences.add("May point to: " + pointsTo(speaking) + ".");
         if (callMissing) {
             sentences.add("Phone before the patient leaves; the visit cannot be signed without the call.");
@@ -78,6 +79,17 @@ class RedFlagSummaries {
         String level = level(worst) + " " + (worst.demandsCall() ? calls(calls) : "Contact: " + words.contactWithin() + ".");
         return new Summary(worst.demandsCall() ? "stop" : "caution", (certain ? "Positive: " : "Unknown, treated as positive: ")
                 + lower(words.headline()), sentences, level);
+    }
+
+    /** A rule speaks through the flagged answers that it looks at. */
+    private List<Flag> answersBehind(List<Flag> speaking, List<Flag> open) {
+        Set<Flag> answers = new LinkedHashSet<>();
+        for (Flag flag : speaking) {
+            Set<String> keys = content.catalogue().rule(flag.origin()).map(CombinationRule::keys).orElse(Set.of());
+            List<Flag> behind = open.stream().filter(one -> keys.contains(one.origin())).toList();
+            answers.addAll(behind.isEmpty() ? List.of(flag) : behind);
+        }
+        return List.copyOf(answers);
     }
 
     private String level(Urgency urgency) {
@@ -129,14 +141,15 @@ class RedFlagSummaries {
         Urgency worst = toAct.get(0).urgency();
         LevelWords words = content.level(worst);
         List<Step> steps = new ArrayList<>();
-        steps.add(new Step(worst.demandsCall() ? "Phone:" : "Contact:", words.recipient() + ". When: " + words.contactWithin() + ".", null, null));
+        steps.add(new Step(worst.demandsCall() ? "Phone:" : "Contact:", words.recipient() + ". When: " + words.contactWithin() + "."
+                + (worst.demandsCall() ? " Write down the name and number of the person spoken to, and the time." : ""), null, null));
         Set<String> actions = new LinkedHashSet<>();
         toAct.stream().filter(flag -> flag.urgency() == worst).forEach(flag -> actions.add(flag.action()));
         actions.forEach(action -> steps.add(new Step("Do:", action + ".", null, null)));
         if (worst.atLeast(Urgency.URGENT_2_WEEKS)) {
             steps.add(new Step("Write the letter.", "Situation, background, assessment, recommendation.", "/cases/" + caseId + "/letters", "Open the letters"));
         }
-        steps.add(new Step("Tell the patient, and give it in writing.", String.join(" ", words.advice()),
+        steps.add(new Step("Tell the patient, and give it in writing.", String.join(" ", words.tell()),
                 "/cases/" + caseId + "/red-flags/safety-net", "Print the safety-net sheet"));
         steps.add(new Step("Hear whether the patient was seen.", "The entry stays on Today until a clinician closes the flag.", null, null));
         return steps;

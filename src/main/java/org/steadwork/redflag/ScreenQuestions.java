@@ -8,9 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.steadwork.redflag.RedFlagContent.Item;
 import org.steadwork.redflag.RedFlagContent.RuleWords;
 import org.steadwork.redflag.rules.Catalogue;
+import org.steadwork.redflag.rules.Fact;
 import org.steadwork.redflag.rules.OpenAnswer;
 import org.steadwork.redflag.rules.Question;
 import org.steadwork.redflag.rules.RuleResult;
@@ -48,9 +50,14 @@ class ScreenQuestions {
                 .filter(key -> content.catalogue().question(key).isPresent() || content.catalogue().fact(key).isPresent()).toList(),
                 form, shown, "A rule asks for this");
         asked = new ArrayList<>(asked);
-        asked.addAll(rows(content.catalogue().facts().stream().map(fact -> fact.key())
-                .filter(key -> form.has(ScreenForm.field(key))).toList(), form, shown, null));
+        asked.addAll(rows(alsoAnswered(form), form, shown, null));
         return new Layout(first, due, asked, panels(result, form), others(form, shown));
+    }
+
+    /** What was answered without being due stays in sight. */
+    private List<String> alsoAnswered(Form form) {
+        return Stream.concat(content.catalogue().questions().stream().map(Question::key), content.catalogue().facts().stream().map(Fact::key))
+                .filter(key -> form.has(ScreenForm.field(key)) && !form.value(ScreenForm.field(key)).equals("not_asked")).toList();
     }
 
     private List<QuestionRow> rows(List<String> keys, Form form, Set<String> shown, String hint) {
@@ -69,6 +76,7 @@ class ScreenQuestions {
             byRegion.computeIfAbsent(question.region(), region -> new ArrayList<>()).add(question.key());
         }
         List<QuestionGroup> groups = new ArrayList<>();
+        add(groups, "About the complaint", rows(content.catalogue().facts().stream().map(Fact::key).toList(), form, shown, null));
         byRegion.forEach((region, keys) ->
                 add(groups, region.equals(Catalogue.GENERAL) ? "General" : content.region(region), rows(keys, form, shown, null)));
         return groups;

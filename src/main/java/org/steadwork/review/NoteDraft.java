@@ -24,11 +24,11 @@ record NoteDraft(String subjective, String objective, String assessment, String 
      *
      * @param report the symptom report of the day, or null
      * @param activities own activities with today's rating, as lines
-     * @param extras lines that other features add to what was found: adherence, findings put right
+     * @param around what the other features say
      */
     static NoteDraft of(CaseFile file, LocalDate day, SymptomReport report, List<MeasureView> measures, List<String> activities,
-            List<String> extras, WorkStatus status) {
-        return new NoteDraft(subjective(day, report, measures), objective(day, measures, activities, extras), assessment(day, measures),
+            Surroundings.Lines around, WorkStatus status) {
+        return new NoteDraft(subjective(day, report, measures), objective(day, measures, activities, around), assessment(day, measures, around),
                 plan(file, day, status));
     }
 
@@ -51,7 +51,8 @@ record NoteDraft(String subjective, String objective, String assessment, String 
         return String.join("\n", lines);
     }
 
-    private static String objective(LocalDate day, List<MeasureView> measures, List<String> activities, List<String> extras) {
+    private static String objective(LocalDate day, List<MeasureView> measures, List<String> activities,
+            Surroundings.Lines around) {
         List<String> lines = new ArrayList<>();
         lines.add(activities.isEmpty() ? "Own activities: not entered." : "Own activities (0 unable, 10 as before): " + String.join("; ", activities) + ".");
         for (MeasureView measure : measures) {
@@ -60,11 +61,16 @@ record NoteDraft(String subjective, String objective, String assessment, String 
                         + (p.estimated() ? " (missing items filled in by the rule)" : "") + "."));
             }
         }
-        lines.addAll(extras);
+        if (!around.programme().isEmpty()) {
+            lines.add("Exercises: " + String.join("; ", around.programme()) + ".");
+        }
+        if (!around.putRight().isEmpty()) {
+            lines.add("Put right at the work place: " + String.join("; ", around.putRight()) + ".");
+        }
         return String.join("\n", lines);
     }
 
-    private static String assessment(LocalDate day, List<MeasureView> measures) {
+    private static String assessment(LocalDate day, List<MeasureView> measures, Surroundings.Lines around) {
         List<String> lines = new ArrayList<>();
         for (MeasureView measure : measures) {
             MeasureCourse course = measure.course();
@@ -75,7 +81,11 @@ record NoteDraft(String subjective, String objective, String assessment, String 
             lines.add(measure.label() + ": " + measure.by() + " since " + Dates.shown(course.points().get(0).on()) + ", "
                     + course.sinceFirst().get().kind().words() + (course.points().size() > 2 ? "; " + measure.sinceLast() : "") + ".");
         }
-        return lines.isEmpty() ? "Change: nothing to compare at this visit." : String.join("\n", lines);
+        if (lines.isEmpty()) {
+            lines.add("Change: nothing to compare at this visit.");
+        }
+        lines.add(around.redFlags());
+        return String.join("\n", lines);
     }
 
     private static String plan(CaseFile file, LocalDate day, WorkStatus status) {

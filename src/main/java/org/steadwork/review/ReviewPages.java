@@ -70,6 +70,9 @@ class ReviewPages {
     RatingForm ratingForm;
 
     @Inject
+    Surroundings surroundings;
+
+    @Inject
     SigningConditions conditions;
 
     @Inject
@@ -126,6 +129,7 @@ class ReviewPages {
         visit.describe(typed.kind());
         visit.attended(typed.attendance());
         ratingForm.store(file, typed.visitedOn(), ratings);
+        surroundings.putRight(file, form, typed.visitedOn());
         workStatus(file, typed);
         file.reviewOn(typed.nextReviewOn());
         // scores and work status stand elsewhere; the visit's version speaks for the whole review

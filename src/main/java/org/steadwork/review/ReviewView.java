@@ -17,42 +17,44 @@ import org.steadwork.web.Option;
  * What the review form shows.
  *
  * @param reported pain in words from the symptom report of the day, blank when there is none
+ * @param around what the other features say
  * @param note the stored draft, or null
  * @param noteForm the fields of the note: as typed, as stored, or as drafted
  * @param bars what has to be done before the note can be signed
  */
-record ReviewView(Visit visit, Form form, List<ActivityRow> activities, List<MeasureView> measures, String reported, List<String> extras,
+record ReviewView(Visit visit, Form form, List<ActivityRow> activities, List<MeasureView> measures, String reported,
+        Surroundings.Lines around,
         VisitNote note, Form noteForm, boolean drafted, List<String> bars) {
 
     /** One own activity with what it was. */
     record ActivityRow(String field, String words, String before) {
     }
 
-    String action() {
+    public String action() {
         return "/cases/" + visit.caseFile().id() + "/visits/" + visit.number();
     }
 
-    List<Integer> ratings() {
+    public List<Integer> ratings() {
         return List.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
     }
 
-    List<String> pains() {
+    public List<String> pains() {
         return List.of("nprs_now", "nprs_average", "nprs_worst");
     }
 
-    List<Option> attendances() {
+    public List<Option> attendances() {
         return Option.of(Attendance.class, Attendance::label);
     }
 
-    List<Option> kinds() {
+    public List<Option> kinds() {
         return Option.of(VisitKind.class, VisitKind::label);
     }
 
-    List<Option> workStatuses() {
+    public List<Option> workStatuses() {
         return Option.of(WorkStatusCode.class, code -> code.label() + ": " + code.meaning());
     }
 
-    List<Option> deciders() {
+    public List<Option> deciders() {
         return Arrays.stream(WorkStatusDecider.values()).map(by -> new Option(by.name().toLowerCase(Locale.ROOT), by.label())).toList();
     }
 }

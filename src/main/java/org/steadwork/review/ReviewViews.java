@@ -20,6 +20,7 @@ import org.steadwork.outcome.MeasureView;
 import org.steadwork.outcome.MeasureViews;
 import org.steadwork.outcome.OwnActivity;
 import org.steadwork.outcome.OwnActivityRatings;
+import org.steadwork.outcome.RatingForm;
 import org.steadwork.outcome.ReportedPain;
 import org.steadwork.outcome.Scores;
 import org.steadwork.web.Form;
@@ -49,6 +50,9 @@ class ReviewViews {
     VisitNotes notes;
 
     @Inject
+    Surroundings surroundings;
+
+    @Inject
     Clock clock;
 
     /**
@@ -70,12 +74,12 @@ class ReviewViews {
         Optional<VisitNote> note = notes.of(visit);
         Form noteForm = noteTyped;
         boolean drafted = noteTyped == null && (note.isEmpty() || draftAnew);
-        List<String> extras = List.of();
+        Surroundings.Lines around = surroundings.of(visit.caseFile(), day);
         if (noteForm == null) {
-            noteForm = drafted ? drafted(visit, report, views, lines(named, rated, day), extras, status, note) : show(note.get());
+            noteForm = drafted ? drafted(visit, report, views, lines(named, rated, day), around, status, note) : show(note.get());
         }
         Form form = typed == null ? shown(visit, status, named, rated) : typed;
-        return new ReviewView(visit, form, rows(named, rated, day), views, report == null ? "" : words(ReportedPain.of(report)), extras,
+        return new ReviewView(visit, form, rows(named, rated, day), views, report == null ? "" : words(ReportedPain.of(report)), around,
                 note.orElse(null), noteForm, drafted, bars);
     }
 
@@ -97,17 +101,21 @@ class ReviewViews {
             form.with("attendance", "attended");
         }
         for (OwnActivity activity : named) {
-            form.with("a_" + activity.id(), rated.getOrDefault(visit.visitedOn(), Map.of()).get(activity.id()));
+            form.with("a_" + activity.id(), asked(rated.getOrDefault(visit.visitedOn(), Map.of()).get(activity.id())));
         }
         for (String pain : List.of("nprs_now", "nprs_average", "nprs_worst")) {
-            form.with("s_" + pain, scores.on(visit.caseFile().id(), pain, visit.visitedOn()).map(score -> score.answers().get(0)).orElse(null));
+            form.with("s_" + pain, asked(scores.on(visit.caseFile().id(), pain, visit.visitedOn()).map(score -> score.answers().get(0)).orElse(null)));
         }
         return form;
     }
 
-    private static Form drafted(Visit visit, SymptomReport report, List<MeasureView> views, List<String> lines, List<String> extras,
-            WorkStatus status, Optional<VisitNote> note) {
-        NoteDraft draft = NoteDraft.of(visit.caseFile(), visit.visitedOn(), report, views, lines, extras, status);
+    private static Object asked(Integer rating) {
+        return rating == null ? RatingForm.NOT_ASKED : rating;
+    }
+
+    private static Form drafted(Visit visit, SymptomReport report, List<MeasureView> views, List<String> lines,
+            Surroundings.Lines around, WorkStatus status, Optional<VisitNote> note) {
+        NoteDraft draft = NoteDraft.of(visit.caseFile(), visit.visitedOn(), report, views, lines, around, status);
         return Form.empty().with("version", note.map(n -> n.version() + 1).orElse(NOT_STORED)).with("subjective", draft.subjective())
                 .with("objective", draft.objective()).with("assessment", draft.assessment()).with("plan", draft.plan());
     }

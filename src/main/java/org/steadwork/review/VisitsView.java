@@ -16,29 +16,29 @@ record VisitsView(Form form, List<Row> rows, List<WorkStatus> statuses, long day
     /** One visit with its note, which may be null. */
     record Row(Visit visit, VisitNote note, List<Addendum> addenda, boolean late) {
 
-        boolean signed() {
+        public boolean signed() {
             return note != null && note.signed();
         }
 
-        boolean tookPlace() {
+        public boolean tookPlace() {
             return visit.attendance() == Attendance.ATTENDED;
         }
 
-        boolean planned() {
+        public boolean planned() {
             return visit.attendance() == Attendance.PLANNED;
         }
 
         /** The modifier of the status sign. */
-        String mark() {
+        public String mark() {
             return tookPlace() ? "done" : planned() ? "open" : "out";
         }
     }
 
-    List<Option> kinds() {
+    public List<Option> kinds() {
         return Option.of(VisitKind.class, VisitKind::label);
     }
 
-    long missed() {
+    public long missed() {
         return rows.stream().filter(row -> row.visit().attendance() == Attendance.MISSED).count();
     }
 }

@@ -7,12 +7,10 @@ import java.util.Map;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
-import org.steadwork.workplace.RecordedMeasurement.Taken;
 import org.steadwork.workplace.fit.Criterion;
 import org.steadwork.workplace.fit.Grade;
 import org.steadwork.workplace.fit.How;
 import org.steadwork.workplace.fit.Lenses;
-import org.steadwork.workplace.fit.Measurement;
 import org.steadwork.workplace.fit.Part;
 
 /** An assessment as typed. */
@@ -40,13 +38,12 @@ record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean
     }
 
     private static void readStation(Form form, WorkplaceContent content, Map<String, Taken> taken) {
-        BigDecimal error = BigDecimal.valueOf(content.stationGiveOrTake() / Measurement.NORMAL_975).setScale(4, java.math.RoundingMode.HALF_UP);
         for (StationMeasure measure : StationMeasure.values()) {
             StationText text = content.text(measure);
             BigDecimal typed = form.decimal(text.key(), StationFields.fullLabel(content, measure), BigDecimal.valueOf(text.range().low()).stripTrailingZeros(),
                     BigDecimal.valueOf(text.range().high()).stripTrailingZeros(), 1, text.unit());
             if (typed != null) {
-                taken.put(text.key(), new Taken(typed, text.unit(), How.MEASURED, error, false));
+                taken.put(text.key(), content.measured(text.key(), typed));
             }
         }
         for (Part part : Part.values()) {
@@ -75,7 +72,7 @@ record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean
                 BigDecimal typed = form.decimal(criterion.id(), criterion.label(), BigDecimal.valueOf(signed ? -CriterionFields.most(criterion) : 0),
                         BigDecimal.valueOf(CriterionFields.most(criterion)), 1, criterion.unit());
                 if (typed != null) {
-                    taken.put(criterion.id(), new Taken(typed, criterion.unit(), How.MEASURED, BigDecimal.ZERO, false));
+                    taken.put(criterion.id(), content.measured(criterion.id(), typed));
                 }
             }
         }

@@ -12,8 +12,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.steadwork.workplace.RecordedMeasurement.Taken;
 import org.steadwork.workplace.fit.AdjustmentStep;
+import org.steadwork.workplace.fit.FitResult;
 import org.steadwork.workplace.fit.Grade;
 import org.steadwork.workplace.fit.Part;
 
@@ -54,8 +54,13 @@ public class Assessments implements PanacheRepository<WorkplaceAssessment> {
                 .getResultList();
     }
 
-    /** Stores what was typed, then brings findings and proposed settings in line with it. */
-    RecordedWorkplace record(WorkplaceAssessment assessment, Map<String, Taken> taken, Map<String, Grade> grades) {
+    /**
+     * Stores what was taken and seen, then brings findings and proposed settings in line with it; call within a transaction.
+     *
+     * @param taken by key: measures of the person, readings at the work place (lower-case names), ids of measured criteria
+     * @param grades by id of an observed criterion
+     */
+    public void record(WorkplaceAssessment assessment, Map<String, Taken> taken, Map<String, Grade> grades) {
         if (assessment.id() == null) {
             persistAndFlush(assessment);
         } else {
@@ -66,8 +71,7 @@ public class Assessments implements PanacheRepository<WorkplaceAssessment> {
         keepObservations(assessment, grades);
         RecordedWorkplace recorded = new RecordedWorkplace(assessment, taken, grades, content);
         findings.follow(assessment, recorded.results());
-        keepAdjustments(assessment, recorded.fit().map(fit -> fit.steps()).orElse(List.of()));
-        return recorded;
+        keepAdjustments(assessment, recorded.fit().map(FitResult::steps).orElse(List.of()));
     }
 
     private Map<String, RecordedMeasurement> measurements(WorkplaceAssessment assessment) {

@@ -8,14 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.steadwork.people.Sex;
 import org.steadwork.web.Form;
-import org.steadwork.workplace.RecordedMeasurement.Taken;
 import org.steadwork.workplace.fit.Band;
 import org.steadwork.workplace.fit.BodyDimension;
 import org.steadwork.workplace.fit.BodyEstimate;
 import org.steadwork.workplace.fit.BodyGroup;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.How;
-import org.steadwork.workplace.fit.Measurement;
 import org.steadwork.workplace.fit.OutsideSurvey;
 
 /** Reads the measures of the person: each typed, estimated from stature, or left; what is unlikely is asked again. */
@@ -30,15 +28,15 @@ final class BodyForm {
 
     BodyForm(WorkplaceContent content, Sex sex) {
         this.content = content;
-        this.group = switch (sex) {
+        this.group = group(sex);
+    }
+
+    static BodyGroup group(Sex sex) {
+        return switch (sex) {
             case FEMALE -> BodyGroup.FEMALE;
             case MALE -> BodyGroup.MALE;
             case NOT_RECORDED -> BodyGroup.BALANCED;
         };
-    }
-
-    BodyGroup group() {
-        return group;
     }
 
     Map<String, Taken> read(Form form) {
@@ -56,7 +54,7 @@ final class BodyForm {
                 BigDecimal.valueOf(text.range().high()).stripTrailingZeros(), 1, text.unit());
         if (typed != null) {
             askAgainIfUnlikely(form, measure, typed.doubleValue());
-            return Optional.of(new Taken(typed, text.unit(), How.MEASURED, rounded(text.giveOrTake() / Measurement.NORMAL_975, 4),
+            return Optional.of(new Taken(typed, text.unit(), How.MEASURED, WorkplaceContent.standardError(text.giveOrTake()),
                     form.ticked(key + TWICE)));
         }
         return form.error(key) == null && form.ticked(key + ESTIMATE) ? estimated(form, measure, text) : Optional.empty();

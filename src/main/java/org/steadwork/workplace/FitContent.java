@@ -9,6 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.steadwork.body.BodyRegion;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.workplace.fit.Band;
@@ -28,7 +31,7 @@ import org.steadwork.workplace.fit.Travel;
 /** Turns the content about work places into what the fit works with, and refuses what cannot be right. */
 final class FitContent {
 
-    private static final String BAND = "(-?\\d+(?:\\.\\d+)?)?\\.\\.(-?\\d+(?:\\.\\d+)?)?";
+    private static final Pattern BAND = Pattern.compile("(-?\\d+(?:\\.\\d+)?)?\\.\\.(-?\\d+(?:\\.\\d+)?)?");
 
     private FitContent() {
     }
@@ -105,7 +108,7 @@ final class FitContent {
 
     static Band band(Entry entry, String key) {
         String text = entry.text(key);
-        var match = java.util.regex.Pattern.compile(BAND).matcher(text);
+        Matcher match = BAND.matcher(text);
         if (!match.matches()) {
             throw entry.problem("'" + key + "' must be a band such as -30..10, 20.. or ..60, but is '" + text + "'");
         }
@@ -121,6 +124,7 @@ final class FitContent {
                 throw entry.problem("there are two criteria " + entry.text("id"));
             }
             try {
+                entry.texts("regions").forEach(BodyRegion::of);
                 criteria.add(criterion(entry));
             } catch (IllegalArgumentException e) {
                 throw entry.problem(e.getMessage());

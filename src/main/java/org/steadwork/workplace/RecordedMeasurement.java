@@ -15,7 +15,6 @@ import java.math.BigDecimal;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.workplace.fit.How;
-import org.steadwork.workplace.fit.Measurement;
 
 /** One value of an assessment: of the person, of the work place, or of a criterion; with its unit and how it was obtained. */
 @Entity
@@ -68,23 +67,5 @@ class RecordedMeasurement {
 
     Taken taken() {
         return new Taken(amount, unit, how, standardError, twice);
-    }
-
-    /**
-     * A value as it was taken.
-     *
-     * @param unit of {@code amount} and {@code standardError}
-     * @param twice measured twice, because it was unlikely
-     */
-    record Taken(BigDecimal amount, String unit, How how, BigDecimal standardError, boolean twice) {
-
-        Measurement measurement() {
-            return new Measurement(amount.doubleValue(), how, standardError.doubleValue());
-        }
-
-        boolean same(Taken other) {
-            return amount.compareTo(other.amount) == 0 && unit.equals(other.unit) && how == other.how
-                    && standardError.compareTo(other.standardError) == 0 && twice == other.twice;
-        }
     }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.steadwork.workplace.RecordedMeasurement.Taken;
 import org.steadwork.workplace.fit.Assessor;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.CriterionResult;

@@ -2,6 +2,8 @@ package org.steadwork.workplace;
 
 import io.quarkus.runtime.Startup;
 import jakarta.inject.Singleton;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +11,8 @@ import java.util.Optional;
 import org.steadwork.workplace.fit.BodyEstimates;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.Criterion;
+import org.steadwork.workplace.fit.How;
+import org.steadwork.workplace.fit.Measurement;
 import org.steadwork.workplace.fit.Targets;
 
 /** The content about work places, read once; a wrong entry stops the start. */
@@ -60,5 +64,33 @@ public class WorkplaceContent {
     /** Half the 95 % interval of a reading at the work place, in mm. */
     double stationGiveOrTake() {
         return stationGiveOrTake;
+    }
+
+    /**
+     * Makes a measured value of a key, with the unit and the reading error that the content gives it.
+     *
+     * @param key a measure of the person, a reading at the work place (both in lower case), or the id of a measured criterion
+     * @throws IllegalArgumentException for any other key
+     */
+    public Taken measured(String key, BigDecimal amount) {
+        for (MeasureText text : measures.values()) {
+            if (text.key().equals(key)) {
+                return new Taken(amount, text.unit(), How.MEASURED, standardError(text.giveOrTake()), false);
+            }
+        }
+        for (StationText text : station.values()) {
+            if (text.key().equals(key)) {
+                return new Taken(amount, text.unit(), How.MEASURED, standardError(stationGiveOrTake), false);
+            }
+        }
+        Criterion criterion = criteria.get(key);
+        if (criterion == null || criterion.kind() != Criterion.Kind.MEASURED) {
+            throw new IllegalArgumentException("Nothing is measured under '" + key + "'");
+        }
+        return new Taken(amount, criterion.unit(), How.MEASURED, BigDecimal.ZERO, false);
+    }
+
+    static BigDecimal standardError(double giveOrTake) {
+        return BigDecimal.valueOf(giveOrTake / Measurement.NORMAL_975).setScale(4, RoundingMode.HALF_UP);
     }
 }

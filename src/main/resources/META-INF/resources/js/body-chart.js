@@ -42,7 +42,7 @@
       if (pain === null) ring.setAttribute("stroke-dasharray", "4 3"); else ring.removeAttribute("stroke-dasharray");
       for (const hint of svg.querySelectorAll(`[data-in="${key}"]`)) show(hint, !line);
 
-      const amount = pain === null ? "pain not asked" : pain === 0 ? "no pain" : `pain ${pain} of 10`;
+      const amount = pain === null ? "pain not asked" : pain === 0 && kinds.length === 0 ? "no pain" : `pain ${pain} of 10`;
       const said = unsaid ? ["kind not said"] : kinds.map(kind => kind.dataset.symptomKind);
       const words = `${shape.dataset.place}: ${line ? [amount, ...said].join(", ") : "no mark"}`;
       shape.setAttribute("aria-label", words);

@@ -16,7 +16,7 @@ class MarkTest {
 
     @Test
     void numbnessWithoutPainIsStillSaid() {
-        assertEquals("no pain, tingling or numb", new Mark("neck", 0, Set.of(SymptomKind.TINGLING_OR_NUMB)).words());
+        assertEquals("pain 0 of 10, tingling or numb", new Mark("neck", 0, Set.of(SymptomKind.TINGLING_OR_NUMB)).words());
     }
 
     @Test

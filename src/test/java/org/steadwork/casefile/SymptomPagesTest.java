@@ -10,10 +10,16 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.hibernate.SessionFactory;
 import org.hibernate.envers.AuditReader;
 import org.hibernate.envers.AuditReaderFactory;
@@ -255,6 +261,34 @@ class SymptomPagesTest {
         one.submit(shownForm(one), Map.of("reportedOn", Dates.shown(today), "do", "save"));
         assertEquals(422, one.status());
         assertTrue(one.page().select("#reportedOn-error").text().contains("already"));
+    }
+
+    @Test
+    void twoFirstReportsOfADayAtOnceLeaveOneAndAConflict() throws Exception {
+        List<Visitor> both = List.of(clinician(), accounts.visitor(Role.LEAD));
+        ExecutorService pair = Executors.newFixedThreadPool(2);
+        try {
+            CyclicBarrier together = new CyclicBarrier(2);
+            List<Future<Integer>> answers = new ArrayList<>();
+            for (Visitor visitor : both) {
+                visitor.open(page + "/new");
+                String now = String.valueOf(answers.size() + 3);
+                answers.add(pair.submit(() -> {
+                    together.await(20, TimeUnit.SECONDS);
+                    visitor.submit(page + "/new", Map.of("now-neck", now, "do", "save"), Map.of("zone", List.of("neck")));
+                    return visitor.status();
+                }));
+            }
+            List<Integer> statuses = new ArrayList<>();
+            for (Future<Integer> answer : answers) {
+                statuses.add(answer.get(60, TimeUnit.SECONDS));
+            }
+            statuses.sort(null);
+            assertEquals(List.of(200, 409), statuses);
+        } finally {
+            pair.shutdownNow();
+        }
+        assertEquals(1, reports.of(caseId).size());
     }
 
     @Test

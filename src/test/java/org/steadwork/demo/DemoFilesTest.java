@@ -34,8 +34,10 @@ class DemoFilesTest {
     private static final Entry CLINIC = Content.yaml("demo/clinic.yaml");
     private static final Set<String> ZONES = keys(Content.yaml("body/body-chart.yaml").entries("zones"), "key");
     private static final Set<String> QUESTIONS = keys(Content.csv("red-flags/questions.csv"), "key");
+    private static final Set<String> ASKED = asked();
     private static final Set<String> TOKENS = keys(Content.yaml("red-flags/suspensions.yaml").entries("tokens"), "token");
     private static final Set<String> EXERCISES = keys(Content.csv("exercises/exercises.csv"), "key");
+    private static final Set<String> CONDITIONS = keys(Content.yaml("exercises/conditions.yaml").entries("conditions"), "key");
     private static final Set<String> CRITERIA = keys(Content.yaml("workplace/criteria.yaml").entries("criteria"), "id");
     private static final Set<String> CATEGORIES = keys(Content.yaml("letters/disclosure.yaml").entries("categories"), "key");
     private static final Set<String> ANSWERS = Arrays.stream(Answer.values()).map(a -> a.name().toLowerCase()).collect(Collectors.toSet());
@@ -64,10 +66,11 @@ class DemoFilesTest {
             known(CATEGORIES, consent.texts("categories"), consent);
             known(CATEGORIES, consent.texts("ticked"), consent);
         }
+        known(CONDITIONS, demo.entry("case").orElseThrow().texts("conditions"), demo);
         for (Entry visit : demo.entries("visits")) {
             visit.entry("symptoms").ifPresent(told -> known(ZONES, keys(told.entries("zones"), "zone"), told));
             visit.entry("red_flags").flatMap(flags -> flags.entry("answers")).ifPresent(answers -> {
-                known(QUESTIONS, answers.keys(), answers);
+                known(ASKED, answers.keys(), answers);
                 answers.keys().forEach(key -> known(ANSWERS, List.of(answers.text(key)), answers));
             });
             known(QUESTIONS, keys(visit.entries("flag_actions"), "key"), visit);
@@ -119,6 +122,14 @@ class DemoFilesTest {
                 assertEquals(score.number("value"), value.getAsDouble(), HALF_A_TENTH, () -> score.file() + ", line " + score.line());
             }
         }
+    }
+
+    /** Questions, facts, and the items of the published rules. */
+    private static Set<String> asked() {
+        Set<String> keys = new HashSet<>(QUESTIONS);
+        keys.addAll(keys(Content.yaml("red-flags/facts.yaml").entries("facts"), "key"));
+        Content.yaml("red-flags/published-rules.yaml").entries("rules").forEach(rule -> keys.addAll(keys(rule.entries("items"), "key")));
+        return keys;
     }
 
     private static void known(Set<String> all, Collection<String> named, Entry where) {

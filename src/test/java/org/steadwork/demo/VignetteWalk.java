@@ -23,7 +23,7 @@ final class VignetteWalk {
 
     private static final Pattern PATIENT = Pattern.compile("/patients/(\\d+)");
     private static final Pattern CASE = Pattern.compile("/cases/(\\d+)");
-    private static final List<WalkStep> STEPS = List.of(new SymptomStep());
+    private static final List<WalkStep> STEPS = List.of(new SymptomStep(), new RedFlagStep(), new ProgrammeStep(), new LetterStep());
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");
     private final Entry demo;
@@ -46,14 +46,18 @@ final class VignetteWalk {
         register(guest);
         long caseId = openCase(guest, visits.get(0));
         for (Entry entry : visits) {
-            WalkedVisit visit = new WalkedVisit(signedInFor(entry), caseId, demo, clinic, entry);
+            WalkedVisit visit = new WalkedVisit(signedInFor(entry), moment -> open.at(moment, account(entry)), caseId, demo, clinic, entry);
             STEPS.forEach(step -> step.walk(visit));
         }
     }
 
     private Guest signedInFor(Entry visit) {
         LocalDateTime moment = LocalDateTime.of(LocalDate.parse(visit.text("date")), LocalTime.parse(visit.text("time")));
-        return open.at(moment, DemoPeople.keyed(clinic, "accounts", visit.text("clinician")).text("user_name"));
+        return open.at(moment, account(visit));
+    }
+
+    private String account(Entry visit) {
+        return DemoPeople.keyed(clinic, "accounts", visit.text("clinician")).text("user_name");
     }
 
     private void register(Guest guest) {

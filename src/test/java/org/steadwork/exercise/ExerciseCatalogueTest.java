@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.steadwork.body.BodyRegion;
+import org.steadwork.content.Content;
+import org.steadwork.content.Entry;
 import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.exercise.dayplan.Precaution;
 import org.steadwork.exercise.dayplan.SuspensionRule.Level;
@@ -57,6 +59,13 @@ class ExerciseCatalogueTest {
     void suspensionsHoldExercisesBack(String token, String region, String key, Level level) {
         Set<BodyRegion> flagged = region == null ? Set.of() : Set.of(BodyRegion.of(region));
         assertEquals(level, CATALOGUE.suspension(token).effect(CATALOGUE.find(key).orElseThrow(), flagged).level());
+    }
+
+    @Test
+    void everySuspensionOfTheRedFlagContentIsKnownHere() {
+        for (Entry token : Content.yaml("red-flags/suspensions.yaml").entries("tokens")) {
+            assertTrue(CATALOGUE.suspensionTokens().contains(token.text("token")), token.text("token"));
+        }
     }
 
     @Test

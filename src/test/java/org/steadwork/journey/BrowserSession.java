@@ -73,11 +73,12 @@ final class BrowserSession implements AutoCloseable {
     }
 
     private Locator field(String label) {
-        return page.getByLabel(Pattern.compile("^" + Pattern.quote(label) + "( optional)?$"));
+        // the browser reads the pattern, so it is quoted the browser's way
+        return page.getByLabel(Pattern.compile("^\\s*" + label.replaceAll("[.*+?^${}()|\\[\\]\\\\]", "\\\\$0") + "(\\s+optional)?\\s*$"));
     }
 
     BrowserSession press(String button) {
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true)).first().click();
+        button(button).click();
         page.waitForLoadState();
         return check();
     }
@@ -103,6 +104,22 @@ final class BrowserSession implements AutoCloseable {
             page.keyboard().press("Tab");
         }
         throw new AssertionError("the keyboard does not reach " + wanted + " on " + page.url());
+    }
+
+    Locator button(String words) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words).setExact(true)).first();
+    }
+
+    /** Fails unless the focus stands on something whose name begins so. */
+    BrowserSession expectFocus(String name) {
+        String focused = (String) page.evaluate("() => document.activeElement.getAttribute('aria-label') ?? document.activeElement.textContent");
+        assertTrue(focused.startsWith(name), () -> "the focus is on '" + focused + "', not on '" + name + "'");
+        return this;
+    }
+
+    BrowserSession expectChecked(String field, String value) {
+        assertTrue(page.locator("input[name='" + field + "'][value='" + value + "']").isChecked(), () -> field + " is not " + value);
+        return this;
     }
 
     String heading() {

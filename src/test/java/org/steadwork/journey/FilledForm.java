@@ -14,6 +14,8 @@ import org.jsoup.select.Elements;
 /** One form of a page with what a person has put in so far. A field or a choice the page does not offer fails at once. */
 public final class FilledForm {
 
+    private static final String FIELDS = "input[name], select[name], textarea[name]";
+
     private final Guest guest;
     private final Element form;
     private final Element button;
@@ -27,7 +29,7 @@ public final class FilledForm {
     }
 
     private void readWhatStandsThere() {
-        for (Element field : form.select("input[name], select[name], textarea[name]")) {
+        for (Element field : everyField()) {
             if (field.hasAttr("disabled")) {
                 continue;
             }
@@ -52,6 +54,15 @@ public final class FilledForm {
         }
     }
 
+    /** The fields inside the form, and those elsewhere on the page that name it. */
+    private Elements everyField() {
+        Elements all = form.select(FIELDS);
+        if (form.hasAttr("id")) {
+            all.addAll(form.ownerDocument().select(FIELDS).stream().filter(field -> field.attr("form").equals(form.id())).toList());
+        }
+        return all;
+    }
+
     private void add(String name, String value) {
         values.computeIfAbsent(name, key -> new ArrayList<>()).add(value);
     }
@@ -59,7 +70,14 @@ public final class FilledForm {
     /** Returns the names of the fields, in the order of the page. */
     public Set<String> fields() {
         Set<String> names = new LinkedHashSet<>();
-        form.select("input[name], select[name], textarea[name]").forEach(field -> names.add(field.attr("name")));
+        everyField().forEach(field -> names.add(field.attr("name")));
+        return names;
+    }
+
+    /** Returns the names of the fields that do not stand inside what the selector names. */
+    public Set<String> fieldsOutside(String selector) {
+        Set<String> names = new LinkedHashSet<>();
+        everyField().stream().filter(field -> field.closest(selector) == null).forEach(field -> names.add(field.attr("name")));
         return names;
     }
 
@@ -73,11 +91,7 @@ public final class FilledForm {
 
     private Elements fieldsNamed(String name) {
         Elements found = new Elements();
-        form.select("input[name], select[name], textarea[name], button[name]").forEach(field -> {
-            if (field.attr("name").equals(name)) {
-                found.add(field);
-            }
-        });
+        everyField().stream().filter(field -> field.attr("name").equals(name)).forEach(found::add);
         return found;
     }
 
@@ -108,6 +122,38 @@ public final class FilledForm {
             throw guest.missing("'" + name + "' offers " + choices + ", not '" + value + "'");
         }
         values.put(name, new ArrayList<>(List.of(value)));
+        return this;
+    }
+
+    /** Types into the fields of one name, one after the other, as a table has them. */
+    public FilledForm setAll(String name, List<String> all) {
+        int places = fieldsNamed(name).size();
+        if (places < all.size()) {
+            throw guest.missing("'" + name + "' has " + places + " places, not " + all.size());
+        }
+        List<String> filled = new ArrayList<>(all);
+        while (filled.size() < places) {
+            filled.add("");
+        }
+        values.put(name, filled);
+        return this;
+    }
+
+    /** Chooses the option of a list whose words begin so. */
+    public FilledForm choose(String name, String words) {
+        for (Element field : fieldsNamed(name)) {
+            for (Element option : field.select("option")) {
+                if (option.text().startsWith(words)) {
+                    return set(name, option.val());
+                }
+            }
+        }
+        throw guest.missing("'" + name + "' has no option '" + words + "'");
+    }
+
+    /** Ticks every box of a name. */
+    public FilledForm tickEach(String name) {
+        choices(name).forEach(value -> tick(name, value));
         return this;
     }
 

@@ -50,14 +50,16 @@ public final class Guest {
 
     /** Returns the form whose button has exactly these words. */
     public FilledForm formWithButton(String words) {
-        for (Element form : page.select("form")) {
-            for (Element button : form.select("button, input[type=submit]")) {
-                if (words.equals(button.text().strip()) || words.equals(button.attr("value"))) {
-                    return new FilledForm(this, form, button);
-                }
+        for (Element button : page.select("form button, form input[type=submit], button[form]")) {
+            if (words.equals(button.text().strip()) || words.equals(button.attr("value"))) {
+                return new FilledForm(this, button.hasAttr("form") ? page.getElementById(button.attr("form")) : button.closest("form"), button);
             }
         }
         throw missing("no form with the button '" + words + "'");
+    }
+
+    public boolean offersButton(String words) {
+        return page.select("button").stream().anyMatch(button -> words.equals(button.text().strip()));
     }
 
     /** Returns the form of a CSS selector. */
@@ -128,7 +130,8 @@ public final class Guest {
         return page.select("[role=alert] li, .field__error, .notice--stop li").eachText();
     }
 
-    AssertionError missing(String what) {
+    /** Makes the failure that says where the guest stands and what the page says. */
+    public AssertionError missing(String what) {
         String text = words();
         return new AssertionError(what + " at " + answer.uri() + " (" + status() + "): "
                 + text.substring(0, Math.min(1200, text.length())));

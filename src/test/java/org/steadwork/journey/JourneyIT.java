@@ -1,6 +1,7 @@
 package org.steadwork.journey;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Playwright;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -42,6 +43,7 @@ class JourneyIT {
             makeTheFirstAccount(clinician);
             registerThePatient(clinician);
             openTheCase(clinician);
+            reportSymptomsByKeyboardAlone(clinician);
             clinician.open("/").expectWords("Marisol Tverdal");
         }
     }
@@ -65,6 +67,18 @@ class JourneyIT {
     }
 
     private static void openTheCase(BrowserSession clinician) {
-        clinician.follow("Open a case").type("Complaint", "Neck and right shoulder ache").press("Open the case");
+        clinician.follow("Open a case").type("Complaint", "Neck and right shoulder ache").type("Since", "21 Jan 2030")
+                .press("Open the case").expectHeading("Symptoms");
+    }
+
+    /** From the chart to the saved report without a pointer: arrow keys find the zone, Enter opens its row, digits give the scores. */
+    private static void reportSymptomsByKeyboardAlone(BrowserSession clinician) {
+        Locator chart = clinician.page().locator("[data-zone][tabindex='0']");
+        clinician.tabTo(chart).key("ArrowRight").key("ArrowDown").expectFocus("Back of neck").key("Enter");
+        clinician.key("3").key("Tab").key("4").key("Tab").key("5").expectChecked("now-neck", "3").expectChecked("average-neck", "4")
+                .expectChecked("worst-neck", "5");
+        clinician.tabTo(clinician.button("Save symptoms")).key("Enter");
+        clinician.page().waitForURL("**/symptoms/*");
+        clinician.check().expectWords("Saved").expectChecked("worst-neck", "5");
     }
 }

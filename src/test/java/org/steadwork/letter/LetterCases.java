@@ -5,16 +5,22 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.steadwork.account.Account;
 import org.steadwork.account.Role;
+import org.steadwork.body.SymptomKind;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.RegionReading;
+import org.steadwork.casefile.SymptomPattern;
+import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.VisitKind;
 import org.steadwork.casefile.Visits;
 import org.steadwork.letter.disclosure.InformationCategory;
@@ -60,10 +66,18 @@ class LetterCases {
     @Inject
     TestAccounts accounts;
 
+    @Inject
+    Clock clock;
+
+    /** The clinic's day, which is not the machine's in the demo clinic. */
+    LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
     @Transactional
     public Made make() {
         int n = COUNT.incrementAndGet();
-        LocalDate today = LocalDate.now();
+        LocalDate today = today();
         Employer employer = new Employer("Quayside Planning " + n);
         employer.contactAt("D. Pemberton", "Quay Road 4; Quillhaven", null, null);
         db.persist(employer);
@@ -81,13 +95,16 @@ class LetterCases {
         file.reviewOn(today.plusDays(20));
         files.persistAndFlush(file);
         visits.add(file, today.minusDays(20), VisitKind.INITIAL, Attendance.ATTENDED);
+        SymptomReport report = new SymptomReport(file, today.minusDays(20), today);
+        report.report(SymptomPattern.notAsked(), List.of(new RegionReading("shoulder_r", 4, 7, 5, 6, 3, Set.of(SymptomKind.ACHE), "January", null)), false);
+        db.persist(report);
         return new Made(file.id(), patient.id(), employer.id(), doctor.id());
     }
 
     /** Records a consent given ten days ago. */
     @Transactional
     public long consent(Made made, LetterReader reader, LocalDate until, InformationCategory... ticked) {
-        Consent consent = new Consent(files.findById(made.caseId()), reader, Consent.How.SPOKEN, LocalDate.now().minusDays(10), until, Set.of(ticked),
+        Consent consent = new Consent(files.findById(made.caseId()), reader, Consent.How.SPOKEN, today().minusDays(10), until, Set.of(ticked),
                 "as told in the test", accounts.of(Role.CLINICIAN));
         db.persist(consent);
         db.flush();
@@ -112,7 +129,7 @@ class LetterCases {
 
     @Transactional
     public void writeThroughTheEntity(Made made) {
-        letter(made).write(Map.of("can_do", "changed"), accounts.of(Role.LEAD), Instant.now());
+        letter(made).write(Map.of("can_do", "changed"), accounts.of(Role.LEAD), Instant.now(clock));
         db.flush();
     }
 

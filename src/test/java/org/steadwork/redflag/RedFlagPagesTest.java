@@ -17,6 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
+import org.steadwork.casefile.CaseHeads;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.TestAccounts;
@@ -45,6 +46,12 @@ class RedFlagPagesTest {
 
     @Inject
     Flags flags;
+
+    @Inject
+    CaseHeads heads;
+
+    @Inject
+    RedFlagRail rail;
 
     private long id;
     private Visitor clinician;
@@ -207,6 +214,31 @@ class RedFlagPagesTest {
     }
 
     @Test
+    void flagsThatOneLookSettledAreClosedTogether() {
+        cordSigns();
+        recordCall();
+        String path = page() + "/flags/" + flag("CL-CORD-2").id();
+        List<String> others = clinician.open(path).select("input[name=also]").eachAttr("value");
+        assertTrue(others.size() >= 3, "the three answers behind the rule: " + others);
+        clinician.submit(path + "/close", Map.of("seenBy", "Dr A. Demo", "seenOn", today(), "closeReason", "assessed, report on file"),
+                Map.of("also", List.of(others.get(0), others.get(1))));
+        assertEquals(List.of(flag("CL-CORD-2").id() + "", others.get(0).split(":")[0], others.get(1).split(":")[0]).stream().sorted().toList(),
+                all().stream().filter(flag -> !flag.open()).map(flag -> flag.id().toString()).sorted().toList());
+    }
+
+    @Test
+    void aFlagChangedMeanwhileIsNotClosedTogether() {
+        cordSigns();
+        recordCall();
+        String path = page() + "/flags/" + flag("CL-CORD-2").id();
+        String other = clinician.open(path).select("input[name=also]").first().val();
+        String stale = other.split(":")[0] + ":99";
+        clinician.submit(path + "/close", Map.of("seenBy", "Dr A. Demo", "seenOn", today(), "closeReason", "seen"), Map.of("also", List.of(stale)));
+        assertEquals(422, clinician.status());
+        assertTrue(all().stream().allMatch(Flag::open));
+    }
+
+    @Test
     void aFlagThatDemandsACallIsNotClosedWithoutOne() {
         answerDue(Map.of("answer.nk_arm_power", "yes"));
         String path = page() + "/flags/" + flag("nk_arm_power").id();
@@ -282,6 +314,36 @@ class RedFlagPagesTest {
         clinician.submit(page(), Map.of("answer.gen_weight_loss", "maybe"));
         assertEquals(422, clinician.status());
         assertEquals(Optional.empty(), status().screenedOn());
+    }
+
+    @Test
+    void storedAnswersAreShownAsTheyWereGiven() {
+        answerDue(Map.of("answer.gen_weight_loss", "unknown", "answer.nk_cord_hands", "yes", "note.answer.nk_cord_hands", "six weeks"));
+        clinician.open(page());
+        assertEquals("unknown", clinician.page().select("input[name=answer.gen_weight_loss][checked]").val());
+        assertEquals("yes", clinician.page().select("input[name=answer.nk_cord_hands][checked]").val());
+        assertEquals("no", clinician.page().select("input[name=answer.gen_night_pain][checked]").val());
+        assertEquals("six weeks", clinician.page().select("input[name=note.answer.nk_cord_hands]").val());
+        assertTrue(clinician.page().select(".question--yes .question__words").text().contains("clumsy"));
+    }
+
+    @Test
+    void aScreenIsOutOfDateAfterTheSetDays() {
+        assertFalse(redFlags.outOfDate(LocalDate.now().minusDays(redFlags.validDays())));
+        assertTrue(redFlags.outOfDate(LocalDate.now().minusDays(redFlags.validDays() + 1L)));
+    }
+
+    @Test
+    void aCaseWithAnUrgentFlagOpenIsNotClosed() {
+        answerDue(Map.of("answer.nk_cord_hands", "yes"));
+        List<String> closing = QuarkusTransaction.requiringNew().call(() -> rail.closingBars(heads.find(id)));
+        assertTrue(closing.toString().contains("Clumsy hands"), closing.toString());
+    }
+
+    @Test
+    void noMeaningfulChangeAsksForTheFullScreenAgain() {
+        answerDue(Map.of("answer.fact_no_change_6_weeks", "yes"));
+        assertTrue(clinician.open(page()).select(".red-flag-result").text().contains("Repeat the full screen"));
     }
 
     @Test

@@ -9,7 +9,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import java.lang.reflect.Field;
+import java.lang.reflect.Method;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -57,7 +57,7 @@ class ReviewPagesTest {
         Document desk = assistant.open("/cases/" + id + "/attendance");
         assertEquals(200, assistant.status());
         assertFalse(desk.text().contains("Neck ache"), "no complaint on the page of the desk");
-        assertTrue(desk.text().contains("4 Mar 2026") || desk.text().contains("4\u00a0Mar\u00a02026"), desk.text());
+        assertTrue(desk.text().replace("\u00a0", " ").contains("4 Mar 2026"), desk.text());
     }
 
     @Test
@@ -94,7 +94,7 @@ class ReviewPagesTest {
         page = write(visitor, id, second, "sign", Map.of("plan", "Go on <b>slowly</b>."));
         assertEquals(200, visitor.status());
         assertTrue(page.text().contains("Signed by Test Clinician, Physiotherapist"), page.text());
-        assertTrue(page.text().contains("Late entry: written for 18\u00a0Mar\u00a02026"), page.text());
+        assertTrue(page.text().replace("\u00a0", " ").contains("Late entry: written for 18 Mar 2026"), page.text());
         assertTrue(page.text().contains("Go on <b>slowly</b>."), "what is typed is shown, not run");
 
         page = visitor.submit("/cases/" + id + "/visits/" + second + "/addenda", Map.of("words", "Rang: settled by morning."));
@@ -133,9 +133,9 @@ class ReviewPagesTest {
         assertThrows(IllegalStateException.class, () -> QuarkusTransaction.requiringNew()
                 .run(() -> note(id).draft("x", "x", "x", "x", "x", Instant.EPOCH)));
         assertThrows(IllegalStateException.class, () -> QuarkusTransaction.requiringNew().run(() -> note(id).sign(accounts.of(Role.LEAD), Instant.EPOCH)));
-        assertThrows(RuntimeException.class, () -> QuarkusTransaction.requiringNew().run(() -> behindTheBack(note(id), "assessment", "Forged.")));
-        assertThrows(RuntimeException.class, () -> QuarkusTransaction.requiringNew().run(() -> behindTheBack(note(id), "signedAt", null)));
-        assertThrows(RuntimeException.class, () -> QuarkusTransaction.requiringNew().run(() -> {
+        refused(() -> QuarkusTransaction.requiringNew().run(() -> behindTheBack(note(id), "assessment", String.class, "Forged.")));
+        refused(() -> QuarkusTransaction.requiringNew().run(() -> behindTheBack(note(id), "signedAt", Instant.class, null)));
+        refused(() -> QuarkusTransaction.requiringNew().run(() -> {
             notes.delete(note(id));
             db.flush();
         }));
@@ -209,6 +209,16 @@ class ReviewPagesTest {
         assertEquals(longText, page.select("#objective").text());
     }
 
+    // an assertion that fails inside must not pass for a refusal
+    private static void refused(Runnable forgery) {
+        RuntimeException refusal = assertThrows(RuntimeException.class, forgery::run);
+        Throwable cause = refusal;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        assertTrue(String.valueOf(cause.getMessage()).contains("cannot be changed or removed"), String.valueOf(cause));
+    }
+
     private VisitNote note(long caseId) {
         return notes.of(visits.numbered(caseId, 1).orElseThrow()).orElseThrow();
     }
@@ -220,11 +230,12 @@ class ReviewPagesTest {
         });
     }
 
-    private void behindTheBack(VisitNote note, String field, Object value) {
+    // The persistence layer notices only its own writers, so a forger has to use them.
+    private void behindTheBack(VisitNote note, String field, Class<?> type, Object value) {
         try {
-            Field hidden = VisitNote.class.getDeclaredField(field);
-            hidden.setAccessible(true);
-            hidden.set(note, value);
+            Method writer = VisitNote.class.getDeclaredMethod("$$_hibernate_write_" + field, type);
+            writer.setAccessible(true);
+            writer.invoke(note, value);
         } catch (ReflectiveOperationException e) {
             throw new AssertionError(e);
         }

@@ -38,6 +38,12 @@ public final class ExerciseFigure {
         return PoseCheck.of(figure, skeletons);
     }
 
+    /** The same figure with other seconds to hold, {@code 12} or {@code 10-15}; null for none. */
+    public ExerciseFigure held(String seconds) {
+        Values values = seconds == null ? figure.values().without("hold") : figure.values().with("hold", seconds);
+        return new ExerciseFigure(new FigureData(figure.key(), values, figure.poses()));
+    }
+
     /** True when the drawing shows the left side of the body doing it. */
     public boolean showsLeft() {
         return figure.values().text("shows", "right").equals("left");

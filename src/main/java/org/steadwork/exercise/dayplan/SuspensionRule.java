@@ -8,10 +8,11 @@ import org.steadwork.body.BodyRegion;
  * What a suspension that a red flag sets does to exercises.
  *
  * @param token  name of the suspension
+ * @param words  what waits, for the clinician
  * @param blocks exercises that fit one of these are not given
  * @param limits exercises that fit one of these are given only as the note says
  */
-public record SuspensionRule(String token, List<Match> blocks, List<Match> limits) {
+public record SuspensionRule(String token, String words, List<Match> blocks, List<Match> limits) {
 
     /** What a suspension does to one exercise; {@code note} is empty unless limited. */
     public record Effect(Level level, String note) {
@@ -49,7 +50,7 @@ public record SuspensionRule(String token, List<Match> blocks, List<Match> limit
 
     /** The rule for a token that content does not know: it holds back everything. */
     public static SuspensionRule unknown(String token) {
-        return new SuspensionRule(token, List.of(new Match(true, false, Set.of(), Set.of(), Set.of(), "", "")), List.of());
+        return new SuspensionRule(token, "A suspension that exercises do not know: everything waits", List.of(new Match(true, false, Set.of(), Set.of(), Set.of(), "", "")), List.of());
     }
 
     /** @param flagged regions of the flag that set the suspension; empty when not known, which holds back every region */

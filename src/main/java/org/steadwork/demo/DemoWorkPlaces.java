@@ -1,0 +1,140 @@
+package org.steadwork.demo;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.steadwork.content.Entry;
+import org.steadwork.workplace.Assessments;
+import org.steadwork.workplace.Taken;
+import org.steadwork.workplace.WorkplaceAssessment;
+import org.steadwork.workplace.WorkplaceContent;
+import org.steadwork.workplace.fit.Criterion;
+import org.steadwork.workplace.fit.Grade;
+import org.steadwork.workplace.fit.Lenses;
+
+/** The work place, as it was measured, seen or told at a visit. */
+@ApplicationScoped
+class DemoWorkPlaces implements DemoVisitPart {
+
+    private static final Map<String, String> SEAT = Map.of("height", "seat_now", "height_min", "seat_low", "height_max", "seat_high", "depth",
+            "seat_depth_now", "depth_min", "seat_depth_low", "depth_max", "seat_depth_high", "armrest", "armrest_now", "armrest_min",
+            "armrest_low", "armrest_max", "armrest_high");
+    private static final Map<String, String> SCREEN = Map.of("top_above_desk_min", "screen_low", "top_above_desk_max", "screen_high",
+            "visible_height", "screen_height", "distance", "distance_now");
+    private static final Map<String, String> KEYBOARD = Map.of("home_row", "home_row", "from_edge", "KB-3", "slope", "KB-2", "wrist_extension",
+            "KB-4");
+    private static final Map<String, String> POINTER = Map.of("outward", "MS-1", "hours", "MS-4");
+    private static final Map<String, String> LIGHT = Map.of("lux", "LI-1", "window_angle", "LI-4");
+
+    @Inject
+    Assessments assessments;
+
+    @Inject
+    WorkplaceContent content;
+
+    @Override
+    public int order() {
+        return 30;
+    }
+
+    @Override
+    public void load(DemoVisit visit) {
+        Entry told = visit.entry().entry("workplace").orElse(null);
+        if (told == null) {
+            return;
+        }
+        Entry screen = told.entry("screen").orElse(told);
+        WorkplaceAssessment assessment = new WorkplaceAssessment(visit.file(), visit.day());
+        Lenses lenses = screen.optionalText("lenses").filter("progressive"::equals).map(any -> Lenses.PROGRESSIVE).orElse(Lenses.SINGLE_OR_NONE);
+        List<String> notes = new ArrayList<>();
+        Map<String, Grade> grades = grades(told, notes);
+        told.optionalText("notes").ifPresent(notes::add);
+        told.optionalText("obtained").filter("told"::equals).ifPresent(any -> notes.add("Told, not measured by us."));
+        assessment.looksAt(told.optionalText("place").orElse(null), lenses, screen.flag("laptop"), notes.isEmpty() ? null : String.join("\n", notes));
+        Optional<Entry> day = told.entry("day");
+        assessment.dayIs(day.filter(d -> d.has("screen_hours")).map(d -> number(d, "screen_hours")).orElse(null),
+                day.filter(d -> d.has("longest_run_minutes")).map(d -> d.integer("longest_run_minutes")).orElse(null),
+                day.flatMap(d -> d.optionalText("breaks")).orElse(null));
+        assessments.record(assessment, taken(told, screen), grades);
+    }
+
+    private Map<String, Taken> taken(Entry told, Entry screen) {
+        Map<String, Taken> taken = new LinkedHashMap<>();
+        told.entry("person").ifPresent(person -> person.keys().forEach(key -> take(taken, key.equals("arm_length") ? "arm_reach" : key, person, key)));
+        told.entry("seat").ifPresent(seat -> takeAll(taken, SEAT, seat));
+        told.entry("keyboard").ifPresent(keyboard -> takeAll(taken, KEYBOARD, keyboard));
+        told.entry("pointer").ifPresent(pointer -> takeAll(taken, POINTER, pointer));
+        told.entry("light").ifPresent(light -> takeAll(taken, LIGHT, light));
+        told.entry("desk").ifPresent(desk -> {
+            take(taken, "desk_now", desk, "height");
+            take(taken, "desk_low", desk, desk.has("height_min") ? "height_min" : "height");
+            take(taken, "desk_high", desk, desk.has("height_max") ? "height_max" : "height");
+            take(taken, "top_thickness", desk, "thickness");
+            if (screen.has("top_above_desk")) {
+                put(taken, "screen_top_now", number(desk, "height").add(number(screen, "top_above_desk")));
+            }
+        });
+        if (screen.has("top_above_desk")) {
+            takeAll(taken, SCREEN, screen);
+            BigDecimal aside = number(screen, "side_angle");
+            put(taken, "SC-5", screen.optionalText("side").filter("left"::equals).isPresent() ? aside.negate() : aside);
+        }
+        if (screen.flag("laptop")) {
+            take(taken, "laptop_top", screen, "top_above_desk");
+            told.entry("keyboard").ifPresent(keyboard -> take(taken, "laptop_home_row", keyboard, "home_row"));
+        }
+        return taken;
+    }
+
+    private void takeAll(Map<String, Taken> taken, Map<String, String> keys, Entry from) {
+        keys.forEach((written, key) -> {
+            if (from.has(written)) {
+                take(taken, key, from, written);
+            }
+        });
+    }
+
+    private void take(Map<String, Taken> taken, String key, Entry from, String written) {
+        put(taken, key, number(from, written));
+    }
+
+    private void put(Map<String, Taken> taken, String key, BigDecimal amount) {
+        taken.put(key, content.measured(key, amount));
+    }
+
+    private static BigDecimal number(Entry from, String key) {
+        return new BigDecimal(from.text(key));
+    }
+
+    /** What was seen of a criterion that is measured has no grade; it goes to the notes. */
+    private Map<String, Grade> grades(Entry told, List<String> notes) {
+        Map<String, Grade> grades = new LinkedHashMap<>();
+        told.entry("feet").filter(feet -> feet.text("support").equals("floor")).ifPresent(feet -> grades.put("FT-1", Grade.FITS));
+        for (Entry seen : told.entries("observed")) {
+            String words = seen.optionalText("task").map(task -> task + amounts(seen)).orElse("");
+            String note = seen.optionalText("note").orElse("");
+            if (!words.isEmpty() || !note.isEmpty()) {
+                notes.add(words.isEmpty() || note.isEmpty() ? words + note : words + ". " + note);
+            }
+            String id = seen.optionalText("criterion").orElse("");
+            boolean observed = content.criterion(id).filter(criterion -> criterion.kind() == Criterion.Kind.OBSERVED).isPresent();
+            if (observed) {
+                grades.put(id, seen.flag("met") ? Grade.FITS : seen.optionalText("grade").filter("some"::equals).isPresent() ? Grade.PARTLY
+                        : Grade.DOES_NOT_FIT);
+            }
+        }
+        return grades;
+    }
+
+    /** The numbers that stand with a task: ", load kg 18, per hour 25". */
+    private static String amounts(Entry seen) {
+        return seen.keys().stream().filter(key -> !List.of("task", "note").contains(key))
+                .map(key -> ", " + key.replace('_', ' ') + " " + seen.text(key)).collect(Collectors.joining());
+    }
+}

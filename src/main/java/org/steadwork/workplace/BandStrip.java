@@ -1,0 +1,58 @@
+package org.steadwork.workplace;
+
+import java.util.Locale;
+import org.steadwork.workplace.fit.Band;
+import org.steadwork.workplace.fit.Criterion;
+
+/**
+ * Where the parts of a small drawing stand: a value on its bands, in a box of 192 × 24. In range is filled, near the edge
+ * dashed, the value a block, what is not known about it a line through the block. Numbers are ready to print, in units of the box.
+ */
+record BandStrip(String nearX, String nearWidth, String okX, String okWidth, String markX, String errorFrom, String errorTo) {
+
+    private static final double LEFT = 4;
+    private static final double RIGHT = 188;
+    private static final double MARK = 7;
+    private static final double MARGIN = 0.1;
+
+    /**
+     * @param value finite
+     * @param giveOrTake 0 or more; 0 draws no line
+     */
+    static BandStrip of(double value, double giveOrTake, Criterion.Bands bands) {
+        Scale scale = Scale.around(value, giveOrTake, bands);
+        String from = null;
+        String to = null;
+        if (giveOrTake > 0) {
+            from = number(scale.x(value - giveOrTake));
+            to = number(scale.x(value + giveOrTake));
+        }
+        return new BandStrip(number(scale.x(bands.amber().low())), number(scale.x(bands.amber().high()) - scale.x(bands.amber().low())),
+                number(scale.x(bands.green().low())), number(scale.x(bands.green().high()) - scale.x(bands.green().low())),
+                number(scale.x(value) - MARK / 2), from, to);
+    }
+
+    private static String number(double x) {
+        return String.format(Locale.ROOT, "%.1f", x);
+    }
+
+    /** What a unit of the value is on the strip; open ends of bands reach the end of the strip. */
+    private record Scale(double low, double high) {
+
+        static Scale around(double value, double giveOrTake, Criterion.Bands bands) {
+            double low = value - giveOrTake;
+            double high = value + giveOrTake;
+            for (Band band : new Band[] {bands.green(), bands.amber()}) {
+                low = Double.isInfinite(band.low()) ? low : Math.min(low, band.low());
+                high = Double.isInfinite(band.high()) ? high : Math.max(high, band.high());
+            }
+            double margin = Math.max(1e-6, (high - low) * MARGIN);
+            return new Scale(low - margin, high + margin);
+        }
+
+        double x(double value) {
+            double kept = Math.min(high, Math.max(low, value));
+            return LEFT + (kept - low) / (high - low) * (RIGHT - LEFT);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.steadwork.workplace;
+
+import java.util.List;
+
+/** The page about the work place, ready to be shown. */
+record WorkplaceView(WorkplaceAssessment assessment, List<WorkplaceAssessment> looks, boolean latest, List<FindingRow> findings,
+        List<Group> notLookedAt, int notLookedAtCount, String settling, String settlingRest, List<String> missing, List<StepRow> steps,
+        String stepsNote, String byHand, String sureness, Room room, List<GainRow> gains, String shortest, List<MeasureRow> measures, String standing,
+        String drawing, String drawingForPhone) {
+
+    /** Criteria of one group that nobody looked at yet. */
+    record Group(String title, List<String> labels) {
+    }
+
+    /** One thing to set, in order. */
+    record StepRow(int number, String set, String now, String proposed, String change, String does) {
+    }
+
+    /** Equipment to ask for, what it removes, what is then left. */
+    record GainRow(String equipment, String removes, String left, String settings) {
+    }
+
+    /** One measure of the person. */
+    record MeasureRow(String label, String value, String giveOrTake, String how, boolean known, List<FindingRow.Fact> working) {
+    }
+
+    /** What elbow and thigh cannot both have. */
+    record Room(String working, String room, List<Choice> choices) {
+    }
+
+    /** One way to share it. */
+    record Choice(String desk, String elbow, String clearance) {
+    }
+}

@@ -1,0 +1,162 @@
+package org.steadwork.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jsoup.nodes.Element;
+import org.steadwork.content.Content;
+import org.steadwork.content.Entry;
+import org.steadwork.journey.FilledForm;
+import org.steadwork.journey.Guest;
+
+/** Red flags: asks the set that is due, records calls, and finds the result, the level and what is suspended as the file says. */
+final class RedFlagStep implements WalkStep {
+
+    private static final Map<String, String> SETS = Map.of("full", "full", "short", "review", "single", "review");
+    private static final int ROUNDS = 6;
+    private static final String OTHERS = ".red-flag-others";
+
+    private final Map<String, String> blocks = Content.yaml("red-flags/suspensions.yaml").entries("tokens").stream()
+            .collect(Collectors.toMap(token -> token.text("token"), token -> token.text("blocks")));
+    private final Map<String, String> levels = Content.yaml("red-flags/urgency.yaml").entries("levels").stream()
+            .collect(Collectors.toMap(level -> level.text("level"), level -> level.text("name")));
+
+    @Override
+    public void walk(WalkedVisit visit) {
+        Entry asked = visit.entry().entry("red_flags").orElse(null);
+        if (asked != null) {
+            ask(visit, asked);
+        }
+        visit.expected().ifPresent(expected -> check(visit, expected));
+        visit.entry().entries("flag_actions").forEach(action -> act(visit, action));
+    }
+
+    private void ask(WalkedVisit visit, Entry asked) {
+        Guest guest = visit.guest();
+        guest.open(visit.path("/red-flags")).expect(200);
+        if (guest.offersButton("Begin a new screen")) {
+            guest.formWithButton("Begin a new screen").set("occasion", SETS.get(asked.text("set"))).send().expect(200);
+        }
+        for (int round = 0; round < ROUNDS && answer(guest, asked); round++) {
+            guest.expect(200);
+        }
+        guest.formWithButton("Sign the screen").send().expect(200);
+    }
+
+    /** Gives every answer that is still missing and saves; false when there was none. */
+    private static boolean answer(Guest guest, Entry asked) {
+        FilledForm form = guest.formWithButton("Save answers");
+        Entry named = asked.entry("answers").orElse(null);
+        boolean changed = false;
+        if (named != null) {
+            for (String key : named.keys()) {
+                changed |= form.offers("answer." + key) && say(form, asked, key, named.text(key));
+            }
+        }
+        if (asked.has("others")) {
+            for (String field : form.fieldsOutside(OTHERS)) {
+                String key = field.startsWith("answer.") ? field.substring("answer.".length()) : null;
+                boolean open = key != null && "not_asked".equals(form.value(field)) && (named == null || !named.has(key));
+                if (open) {
+                    form.set(field, asked.text("others"));
+                    changed = true;
+                }
+            }
+        }
+        if (changed) {
+            form.send();
+        }
+        return changed;
+    }
+
+    private static boolean say(FilledForm form, Entry asked, String key, String answer) {
+        if (answer.equals(form.value("answer." + key))) {
+            return false;
+        }
+        form.set("answer." + key, answer);
+        asked.entry("words").filter(words -> words.has(key)).ifPresent(words -> {
+            form.set("note.answer." + key, words.text(key));
+            if (words.text(key).startsWith("Declined")) {
+                form.tick("declined.answer." + key, "yes");
+            }
+        });
+        return true;
+    }
+
+    private void check(WalkedVisit visit, Entry expected) {
+        Guest guest = visit.guest();
+        guest.open(visit.path("/red-flags")).expect(200);
+        Element result = guest.page().selectFirst("section[aria-labelledby=history] td[data-label=Result]");
+        String verdict = result == null ? "" : result.text();
+        expected.optionalText("screen").ifPresent(is -> assertTrue(verdict.startsWith(is), visit.where() + "the screen is " + verdict + ", not " + is));
+        expected.optionalText("screen_not").ifPresent(not -> assertFalse(title(guest).startsWith("Clear"), visit.where() + "the result is " + title(guest)));
+        expected.optionalText("highest").ifPresent(level -> {
+            String shown = guest.page().select("#result").first().parent().text();
+            if (level.equals("none")) {
+                assertFalse(shown.contains("Level:"), visit.where() + shown);
+            } else {
+                assertTrue(shown.toLowerCase().contains(levels.get(level).toLowerCase()), visit.where() + "not " + level + ": " + shown);
+            }
+        });
+        Set<String> held = Set.copyOf(guest.page().select("section[aria-labelledby=held] tbody th").eachText());
+        expected.texts("suspended").forEach(token -> assertTrue(holds(held, token), visit.where() + token + " is not suspended, only " + held));
+        expected.texts("not_suspended").forEach(token -> assertFalse(holds(held, token), visit.where() + token + " is still suspended"));
+        expected.optionalText("published_rule").ifPresent(words -> assertTrue(guest.words().toLowerCase().contains(words.toLowerCase()),
+                visit.where() + "no rule says " + words));
+        if (expected.has("close_without_reason")) {
+            closingWithoutReasonIsRefused(visit, guest);
+        }
+    }
+
+    private boolean holds(Set<String> held, String token) {
+        return held.stream().anyMatch(words -> words.startsWith(blocks.get(token)));
+    }
+
+    private static String title(Guest guest) {
+        return guest.page().selectFirst("#result").text();
+    }
+
+    private static void closingWithoutReasonIsRefused(WalkedVisit visit, Guest guest) {
+        guest.open(flagsToClose(guest).get(0)).expect(200);
+        guest.formWithButton("Close the flag").set("seenBy", "Nobody").set("seenOn", visit.day().toString()).set("closeReason", "").send();
+        assertEquals(422, guest.status(), visit.where() + "a flag was closed without a reason");
+    }
+
+    /** The open flags above the level to watch, as the page offers them. */
+    private static List<String> flagsToClose(Guest guest) {
+        return guest.page().select(".red-flag__do a.button[href*=/red-flags/flags/]").eachAttr("abs:href");
+    }
+
+    private void act(WalkedVisit visit, Entry action) {
+        String act = action.text("act");
+        if (act.equals("advice") || act.equals("seen")) {
+            return; // stands in the note of the visit
+        }
+        LocalDateTime at = LocalDateTime.parse(action.text("at"));
+        Guest guest = visit.later().apply(at);
+        guest.open(visit.path("/red-flags")).expect(200);
+        switch (act) {
+            case "call" -> guest.formWithButton("Record the call").set("called", action.text("person"))
+                    .set("calledRole", DemoPeople.keyed(visit.clinic(), "correspondents", action.text("to")).text("role"))
+                    .set("calledOn", at.toLocalDate().toString()).set("calledTime", at.toLocalTime().toString())
+                    .set("said", action.text("outcome")).send().expect(200);
+            case "raise" -> assertTrue(guest.page().selectFirst("#result").parent().text().toLowerCase()
+                    .contains(levels.get(action.text("level")).toLowerCase()), visit.where() + "the level is not " + action.text("level"));
+            case "close" -> {
+                for (List<String> open = flagsToClose(guest); !open.isEmpty(); open = flagsToClose(guest)) {
+                    guest.open(open.get(0)).expect(200);
+                    guest.formWithButton("Close the flag").set("seenBy", action.text("seen_by")).set("seenOn", action.text("seen_on"))
+                            .set("closeReason", action.text("reason")).set("result", action.optionalText("outcome").orElse("")).send().expect(200);
+                    guest.open(visit.path("/red-flags")).expect(200);
+                }
+            }
+            default -> throw action.problem("'act' is not known: " + act);
+        }
+    }
+}
