@@ -2,11 +2,13 @@ package org.steadwork.demo;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.steadwork.content.Entry;
 import org.steadwork.exercise.AdherenceEntries;
 import org.steadwork.exercise.AdherenceEntry;
+import org.steadwork.exercise.ConditionAnswer;
 import org.steadwork.exercise.ExerciseCatalogue;
 import org.steadwork.exercise.PrescribedSide;
 import org.steadwork.exercise.Prescription;
@@ -16,6 +18,7 @@ import org.steadwork.exercise.dayplan.Dose;
 import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.exercise.dayplan.PainRule;
 import org.steadwork.exercise.dayplan.Range;
+import org.steadwork.kernel.Answer;
 
 /** The exercises given at each visit, and what was reported of those given before. */
 @ApplicationScoped
@@ -30,6 +33,9 @@ class DemoExercises implements DemoVisitPart {
     @Inject
     AdherenceEntries entries;
 
+    @Inject
+    EntityManager db;
+
     @Override
     public int order() {
         return 40;
@@ -37,12 +43,21 @@ class DemoExercises implements DemoVisitPart {
 
     @Override
     public void load(DemoVisit visit) {
+        if (visit.visit().number() == 1) {
+            visit.described().texts("conditions").forEach(condition -> known(visit, condition));
+        }
         for (Entry kept : visit.entry().entries("adherence")) {
             report(visit, kept, LocalDate.parse(kept.text("to")), new Adherence(kept.integer("done"), kept.integer("planned")), null, PainRule.Morning.NOT_ASKED);
         }
         visit.entry().entry("pain_rule").ifPresent(pain -> report(visit, pain, visit.day(), new Adherence(null, 0), pain.integer("during"),
                 pain.constant("next_morning", PainRule.Morning.class)));
         visit.entry().entries("prescriptions").forEach(written -> give(visit, written));
+    }
+
+    private void known(DemoVisit visit, String condition) {
+        ConditionAnswer answer = new ConditionAnswer(visit.file(), condition);
+        answer.answer(Answer.YES, visit.clinician().displayName(), visit.moment());
+        db.persist(answer);
     }
 
     /** An exercise given again gets its new dose. */
