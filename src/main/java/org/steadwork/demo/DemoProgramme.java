@@ -55,8 +55,10 @@ class DemoProgramme implements DemoVisitPart {
         if (prescription == null) {
             prescription = new Prescription(visit.file(), exercise, visit.day(), visit.clinician().displayName(), visit.moment());
         }
-        PrescribedSide side = given.has("side") ? given.constant("side", PrescribedSide.class) : PrescribedSide.NONE;
-        Dose dose = new Dose(range(given, "hold_s"), range(given, "reps"), side == PrescribedSide.BOTH ? 2 : 1, range(given, "sets"),
+        String written = given.optionalText("side").orElse("both");
+        // both sides at once are no side: only an exercise that is done side by side counts each
+        PrescribedSide side = written.equals("both") ? PrescribedSide.usual(exercise) : given.constant("side", PrescribedSide.class);
+        Dose dose = new Dose(range(given, "hold_s"), range(given, "reps"), side.sides(exercise), range(given, "sets"),
                 range(given, "minutes"), range(given, "times_per_day"), range(given, "every_hours"), range(given, "days_per_week"));
         String effort = given.optionalText("load_kg").map(kilograms -> kilograms + " kg").orElse(exercise.kind().effort());
         prescription.dose(dose, side, effort, exercise.kind().painCeiling(), given.optionalText("note").orElse(null));
