@@ -89,6 +89,20 @@ class ScreeningSafetyTest {
     }
 
     @Test
+    void anOpenConditionKeepsItsQuestionsDueAndOnlyANoTakesThemAway() {
+        for (Answer open : List.of(Answer.YES, Answer.UNKNOWN, Answer.NOT_ASKED)) {
+            answers.put("fact_injury_10_days", open);
+            assertTrue(kneeInjuryIsDue(), open.label());
+        }
+        answers.put("fact_injury_10_days", Answer.NO);
+        assertFalse(kneeInjuryIsDue());
+    }
+
+    private boolean kneeInjuryIsDue() {
+        return screen(Set.of("knee")).due().stream().anyMatch(due -> due.key().equals("kn_injury_rule"));
+    }
+
+    @Test
     void bloodPressureNotTakenLeavesTheScreenIncompleteAndHandsOnNeckCareSuspended() {
         allNo(NECK);
         answers.put("gen_bp_180_120", Answer.NOT_ASKED);
