@@ -32,6 +32,9 @@ class DemoWorkPlaces implements DemoVisitPart {
     private static final Map<String, String> POINTER = Map.of("outward", "MS-1", "hours", "MS-4");
     private static final Map<String, String> LIGHT = Map.of("lux", "LI-1", "window_angle", "LI-4");
 
+    /** Degrees of bending back at the mouse that the criterion allows. */
+    private static final int BENT_BACK = 20;
+
     @Inject
     Assessments assessments;
 
@@ -116,6 +119,8 @@ class DemoWorkPlaces implements DemoVisitPart {
     private Map<String, Grade> grades(Entry told, List<String> notes) {
         Map<String, Grade> grades = new LinkedHashMap<>();
         told.entry("feet").filter(feet -> feet.text("support").equals("floor")).ifPresent(feet -> grades.put("FT-1", Grade.FITS));
+        told.entry("pointer").filter(pointer -> pointer.has("wrist_extension") && pointer.integer("wrist_extension") > BENT_BACK)
+                .ifPresent(pointer -> grades.put("MS-3", Grade.PARTLY));
         for (Entry seen : told.entries("observed")) {
             String words = seen.optionalText("task").map(task -> task + amounts(seen)).orElse("");
             String note = seen.optionalText("note").orElse("");
@@ -135,6 +140,6 @@ class DemoWorkPlaces implements DemoVisitPart {
     /** The numbers that stand with a task: ", load kg 18, per hour 25". */
     private static String amounts(Entry seen) {
         return seen.keys().stream().filter(key -> !List.of("task", "note").contains(key))
-                .map(key -> ", " + key.replace('_', ' ') + " " + seen.text(key)).collect(Collectors.joining());
+                .map(key -> ", " + key.replace('_', ' ') + seen.optionalText(key).map(value -> " " + value).orElse("")).collect(Collectors.joining());
     }
 }

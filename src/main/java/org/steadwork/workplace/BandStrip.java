@@ -1,7 +1,6 @@
 package org.steadwork.workplace;
 
 import java.util.Locale;
-import org.steadwork.workplace.fit.Band;
 import org.steadwork.workplace.fit.Criterion;
 
 /**
@@ -14,6 +13,7 @@ record BandStrip(String nearX, String nearWidth, String okX, String okWidth, Str
     private static final double RIGHT = 188;
     private static final double MARK = 7;
     private static final double MARGIN = 0.1;
+    private static final double PAST_AN_OPEN_END = 0.6;
 
     /**
      * @param value finite
@@ -42,10 +42,15 @@ record BandStrip(String nearX, String nearWidth, String okX, String okWidth, Str
         static Scale around(double value, double giveOrTake, Criterion.Bands bands) {
             double low = value - giveOrTake;
             double high = value + giveOrTake;
-            for (Band band : new Band[] {bands.green(), bands.amber()}) {
-                low = Double.isInfinite(band.low()) ? low : Math.min(low, band.low());
-                high = Double.isInfinite(band.high()) ? high : Math.max(high, band.high());
+            boolean open = false;
+            for (double edge : new double[] {bands.green().low(), bands.green().high(), bands.amber().low(), bands.amber().high()}) {
+                open |= Double.isInfinite(edge);
+                low = Double.isInfinite(edge) ? low : Math.min(low, edge);
+                high = Double.isInfinite(edge) ? high : Math.max(high, edge);
             }
+            double past = open ? (high - low) * PAST_AN_OPEN_END : 0;
+            low -= Double.isInfinite(bands.green().low()) ? past : 0;
+            high += Double.isInfinite(bands.green().high()) ? past : 0;
             double margin = Math.max(1e-6, (high - low) * MARGIN);
             return new Scale(low - margin, high + margin);
         }

@@ -66,8 +66,12 @@ class DeskDrawing {
         DeskState present = new DeskState(SeatKind.OFFICE_CHAIR, screen, with(sizes, asLookedAt(recorded)));
         DeskState proposed = recorded.fit().map(FitResult::best)
                 .map(best -> new DeskState(SeatKind.OFFICE_CHAIR, screen, with(sizes, values(best)))).orElse(null);
-        return new DeskScene("work-place-" + recorded.assessment().id(), "the work place", "", Posture.SITTING,
+        return new DeskScene("work-place-" + recorded.assessment().id(), title(recorded.assessment()), "", Posture.SITTING,
                 recorded.assessment().lenses() == Lenses.PROGRESSIVE ? Glasses.PROGRESSIVE : Glasses.SINGLE, body, present, proposed, bands);
+    }
+
+    private static String title(WorkplaceAssessment assessment) {
+        return assessment.place() == null ? "Work place" : assessment.place();
     }
 
     private static Map<Setting, Double> sizes(RecordedWorkplace recorded) {

@@ -67,7 +67,8 @@ final class FindingRows {
     private static String how(CriterionResult result) {
         if (result.how() == How.ESTIMATED) {
             BodyMeasure body = result.criterion().deviation() == null ? null : Assessor.bodyMeasure(result.criterion().deviation());
-            return body == BodyMeasure.EYE_HEIGHT_SITTING ? "estimated eye" : body == null ? "asked" : "estimated";
+            boolean eye = body == BodyMeasure.EYE_HEIGHT_SITTING || result.criterion().kind() == Criterion.Kind.GAZE;
+            return eye ? "estimated eye" : body == null ? "asked" : "estimated";
         }
         return result.how() == How.NOT_LOOKED_AT ? "" : WorkplaceWords.of(result.how());
     }
@@ -102,10 +103,15 @@ final class FindingRows {
             case CLEARANCE -> "Underside " + Numerals.mm(at.desk() - station.topThickness()) + ", thigh "
                     + Numerals.mm(at.seat() + body(BodyMeasure.THIGH_CLEARANCE));
             case SCREEN_DROP -> "Eye " + Numerals.mm(at.seat() + body(BodyMeasure.EYE_HEIGHT_SITTING)) + ", screen top " + Numerals.mm(at.screenTop())
-                    + "; aim " + Numerals.mm(result.bands().aim()) + " below";
+                    + "; aim " + Numerals.mm(result.bands().aim()) + " below" + accepted(result);
             case ARMREST -> "Armrest " + Numerals.mm(at.armrest()) + ", elbow " + Numerals.mm(body(BodyMeasure.ELBOW_REST_HEIGHT)) + " above the seat";
             case KNEE_GAP, DISTANCE -> value + "; aim " + aim(result.bands(), criterion.unit());
         };
+    }
+
+    private static String accepted(CriterionResult result) {
+        boolean onItsOwn = Verdict.of(result.value(), result.bands().green(), result.bands().amber()) == result.verdict();
+        return onItsOwn ? "" : ". Low, accepted because the gaze to its centre is in range";
     }
 
     private double body(BodyMeasure measure) {

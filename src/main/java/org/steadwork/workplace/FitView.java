@@ -26,6 +26,11 @@ import org.steadwork.workplace.fit.Verdict;
 /** Says what the fit worked out: steps, equipment, room, the measurement that would settle it. Empty while nothing could be worked out. */
 final class FitView {
 
+    /** Half of the 5 mm to which a setting is given: what is nearer than this stays as it is. */
+    private static final double CLOSEST = 2.5;
+    /** Two ways of setting that differ by less than this, in mm, are one. */
+    private static final double WORTH_SAYING = 10;
+
     private final RecordedWorkplace recorded;
     private final WorkplaceContent content;
     private final FitModel model;
@@ -54,9 +59,10 @@ final class FitView {
     private StepRow row(AdjustmentStep step) {
         boolean known = !Double.isNaN(step.now());
         boolean absent = step.part() == Part.FOOTREST || step.part() == Part.CUSHION;
+        boolean stays = Math.abs(step.change()) < CLOSEST;
         String now = !known ? "not looked at" : absent && step.now() == 0 ? "none" : Numerals.mm(step.now());
-        String proposed = step.stays() ? "as now" : absent && step.proposed() == 0 ? "none" : Numerals.setting(step.proposed());
-        String change = !known ? "–" : step.stays() ? "none" : Numerals.signedMm(step.change());
+        String proposed = stays ? "as now" : absent && step.proposed() == 0 ? "none" : Numerals.setting(step.proposed());
+        String change = !known ? "–" : stays ? "none" : Numerals.signedMm(5 * Math.rint(step.proposed() / 5) - step.now());
         return new StepRow(step.number(), WorkplaceWords.of(step.part()), now, proposed, change, WorkplaceWords.effect(step, model));
     }
 
@@ -82,7 +88,7 @@ final class FitView {
             return null;
         }
         Settings best = fit.get().best();
-        boolean same = Math.abs(hand.settings().seat() - best.seat()) < 1 && Math.abs(hand.settings().desk() - best.desk()) < 1;
+        boolean same = Math.abs(hand.settings().seat() - best.seat()) < WORTH_SAYING && Math.abs(hand.settings().desk() - best.desk()) < WORTH_SAYING;
         if (same) {
             return null;
         }

@@ -12,16 +12,9 @@ import java.util.List;
  */
 public record AdjustmentStep(int number, Part part, double now, double proposed, Deviation deviation, double off, Verdict verdict) {
 
-    private static final double HAIR = 0.5;
-
     /** Returns the change, in mm; NaN when today's setting is not known. */
     public double change() {
         return proposed - now;
-    }
-
-    /** Tells whether the part stays as it is, to the millimetre. */
-    public boolean stays() {
-        return Math.abs(change()) < HAIR;
     }
 
     static List<AdjustmentStep> from(FitModel model, Settings proposed) {
