@@ -36,11 +36,6 @@ public record RegionReading(String zone, Integer now, Integer worst, Integer ave
         kinds = Collections.unmodifiableSet(sorted);
     }
 
-    /** A zone that was named and of which nothing else was asked. */
-    public static RegionReading named(String zone) {
-        return new RegionReading(zone, null, null, null, null, null, Set.of(), null, null);
-    }
-
     /** Returns the mark of the body chart: pain now, and kinds. */
     public Mark mark() {
         return new Mark(zone, now, kinds);
@@ -49,10 +44,5 @@ public record RegionReading(String zone, Integer now, Integer worst, Integer ave
     /** Returns the zone, its kinds and its history as the start of a later report; scores must be asked anew. */
     public RegionReading askedAnew() {
         return new RegionReading(zone, null, null, null, null, null, kinds, since, pattern);
-    }
-
-    /** True when two scores of the same week cannot both hold: the average or the pain now above the worst. */
-    public boolean contradictsItself() {
-        return worst != null && (average != null && average > worst || now != null && now > worst);
     }
 }

@@ -18,8 +18,8 @@ import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.Visits;
 import org.steadwork.drawing.Trend;
 import org.steadwork.outcome.MeasureCourse;
+import org.steadwork.outcome.MeasureView;
 import org.steadwork.outcome.Measures;
-import org.steadwork.outcome.Shown;
 import org.steadwork.outcome.scoring.Direction;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.Threshold;
@@ -47,14 +47,10 @@ class MeasureCards implements MapPart {
     }
 
     private static MapMeasure measure(boolean main, MeasureCourse course, List<LocalDate> days, String href) {
-        Instrument instrument = course.instrument();
-        String words = course.sinceFirst().map(verdict -> capital(verdict.kind().words()))
-                .orElse(course.points().size() < 2 ? "One score so far" : "Not comparable");
-        String change = course.sinceFirst().map(verdict -> Shown.change(instrument, verdict.change())).orElse(null);
-        String now = Shown.value(instrument, course.latest().orElseThrow().value());
-        String was = course.points().size() < 2 ? "" : "was " + Shown.value(instrument, course.points().get(0).value()) + ": ";
-        return new MapMeasure(main, instrument.label(), change, words, course.basis(), now, was + words.toLowerCase(Locale.ROOT),
-                trend(course, days), href);
+        MeasureView view = new MeasureView(course, "");
+        String change = course.sinceFirst().isPresent() ? view.by() : null;
+        String beside = (view.was().isEmpty() ? "" : view.was() + ": ") + view.words().toLowerCase(Locale.ROOT);
+        return new MapMeasure(main, view.label(), change, view.words(), view.basis(), view.now(), beside, trend(course, days), href);
     }
 
     /** The course over the visits held; a visit without a score stays open. */
@@ -73,9 +69,5 @@ class MeasureCards implements MapPart {
     /** A percentage of a baseline of nought is no amount that can be drawn. */
     private static Double amount(Optional<Threshold> threshold, double baseline) {
         return threshold.map(t -> t.points(baseline)).filter(points -> points > 0).orElse(null);
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

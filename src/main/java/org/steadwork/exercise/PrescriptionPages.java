@@ -73,7 +73,7 @@ class PrescriptionPages {
         DoseForm typed = DoseForm.read(form, item.exercise(), file.openedOn(), LocalDate.now(clock));
         Cautions.check(form, item.verdict());
         requireCurrent(form, item, "repetitions");
-        ProgrammePages.Forms forms = new ProgrammePages.Forms(form, reportForm(), endForm(item));
+        ProgrammePages.Forms forms = new ProgrammePages.Forms(form, reportForm(item), endForm(item));
         if (form.hasErrors()) {
             return Answers.unprocessable(page(file, item, forms));
         }
@@ -103,6 +103,7 @@ class PrescriptionPages {
                     + Dates.shown(weekTo) + ".");
         }
         Integer done = form.integer("done", "Sessions done", 0, MOST_SESSIONS);
+        Integer planned = form.integer("planned", "Sessions planned", 0, MOST_SESSIONS);
         Integer pain = form.integer("painDuring", "Pain", 0, 10);
         PainRule.Morning morning = form.choice("nextMorning", "Next morning", PainRule.Morning.class);
         if (done == null && pain == null && form.error("done") == null && form.error("painDuring") == null) {
@@ -112,7 +113,7 @@ class PrescriptionPages {
             return Answers.unprocessable(page(file, item, new ProgrammePages.Forms(DoseForm.show(item.given()), form, endForm(item))));
         }
         AdherenceEntry entry = entries.on(item.given(), weekTo).orElseGet(() -> new AdherenceEntry(item.given(), weekTo));
-        entry.report(new Adherence(done, item.plannedAWeek()), pain, morning == null ? PainRule.Morning.NOT_ASKED : morning, account.displayName());
+        entry.report(new Adherence(done, planned == null ? item.plannedAWeek() : planned), pain, morning == null ? PainRule.Morning.NOT_ASKED : morning, account.displayName());
         entries.persist(entry);
         audit.record("noted how an exercise is kept", file.patient().id(), id, null);
         return Answers.seeOther("/cases/" + id + "/programme/" + prescription);
@@ -132,7 +133,7 @@ class PrescriptionPages {
         }
         String reason = form.requiredText("endReason", "The reason", 300);
         requireCurrent(form, item, "endedOn");
-        ProgrammePages.Forms forms = new ProgrammePages.Forms(DoseForm.show(item.given()), reportForm(), form);
+        ProgrammePages.Forms forms = new ProgrammePages.Forms(DoseForm.show(item.given()), reportForm(item), form);
         if (form.hasErrors()) {
             return Answers.unprocessable(page(file, item, forms));
         }
@@ -158,11 +159,11 @@ class PrescriptionPages {
     }
 
     private ProgrammePages.Forms forms(ProgrammeItem item) {
-        return new ProgrammePages.Forms(DoseForm.show(item.given()), reportForm(), endForm(item));
+        return new ProgrammePages.Forms(DoseForm.show(item.given()), reportForm(item), endForm(item));
     }
 
-    private Form reportForm() {
-        return Form.empty().with("weekTo", Dates.shown(LocalDate.now(clock)));
+    private Form reportForm(ProgrammeItem item) {
+        return Form.empty().with("weekTo", Dates.shown(LocalDate.now(clock))).with("planned", item.plannedAWeek());
     }
 
     private Form endForm(ProgrammeItem item) {

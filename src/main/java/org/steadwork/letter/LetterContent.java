@@ -21,13 +21,20 @@ class LetterContent {
     private Matrix matrix;
     private LetterKinds kinds;
     private WatchWords watchWords;
+    private RedFlagWords redFlagWords;
 
     @PostConstruct
     void read() {
         matrix = DisclosureContent.read();
         kinds = LetterKinds.read(matrix);
         watchWords = WatchWords.read();
-        kinds.all().forEach(this::template);
+        redFlagWords = RedFlagWords.read();
+        for (LetterKind kind : kinds.all()) {
+            template(kind);
+            kind.suspendedBy().stream().filter(token -> !redFlagWords.knowsStop(token)).forEach(token -> {
+                throw new IllegalStateException("letters/kinds/" + kind.key() + ".yaml: no red flag suspends '" + token + "'");
+            });
+        }
     }
 
     Matrix matrix() {
@@ -36,6 +43,10 @@ class LetterContent {
 
     WatchWords watchWords() {
         return watchWords;
+    }
+
+    RedFlagWords redFlagWords() {
+        return redFlagWords;
     }
 
     Collection<LetterKind> kinds() {

@@ -58,6 +58,7 @@ class LetterDesk {
                 .with("patient_phone", Optional.ofNullable(file.patient().phone())).with("assessed", printer.assessed(file.id()))
                 .with("consent_date", consent.map(given -> Dates.inLetter(given.givenOn()))).with("clinic_phone", letterhead.phone())
                 .with("next_review", Optional.ofNullable(file.nextReviewOn()).map(Dates::inLetter));
+        facts.forEach(source -> source.values(file).forEach((name, value) -> values.with(name, Optional.of(value))));
         Draft draft = composer().draft(kind, reader.kind(), ticked(consent), facts(file), values);
         Letter letter = new Letter(file, letters.nextNumber(file.patient().id()), kind.key(), reader, draft.texts(), by, Instant.now(clock));
         letters.add(letter);
@@ -85,10 +86,8 @@ class LetterDesk {
         List<Check> checks = new ArrayList<>();
         checks.add(gateCheck(kind, reader, gate, consent, override));
         SeenFirstCheck.check(kind, letter, events).ifPresent(checks::add);
-        if (kind.whileSuspended() == LetterKind.WhileSuspended.AS_CONTENT_SAYS) {
-            stops.stream().map(stop -> stop.stop(letter.caseFile(), kind)).flatMap(Optional::stream)
-                    .forEach(reason -> checks.add(Check.stop("suspended", "suspended", reason)));
-        }
+        stops.stream().map(stop -> stop.stop(letter.caseFile(), kind)).flatMap(Optional::stream)
+                .forEach(reason -> checks.add(Check.stop("suspended", "suspended", reason)));
         Map<String, String> printed = new LinkedHashMap<>();
         sections.forEach(section -> printed.put(section.key(), letter.texts().getOrDefault(section.key(), "")));
         checks.addAll(new TextChecks(content.matrix(), content.watchWords()).check(sections, printed, reader.kind(), ticked));

@@ -14,14 +14,14 @@ import org.steadwork.letter.disclosure.Recipient;
  * @param recipients     the kinds of reader it can go to
  * @param gate           what must be on record before it can be signed
  * @param seenFirst      when the worker sees it
- * @param whileSuspended whether it can be signed while a caution suspends what it is about
+ * @param suspendedBy    suspension tokens of red flags that hold it back; empty when it can be signed at any time
  * @param maxPages       pages it should not exceed, 1 or more; more is pointed out, not forbidden
  * @param must           what it must say, for the clinician
  * @param mustNot        what it must not say, for the clinician
  * @param sections       its sections in printed order
  */
 record LetterKind(String key, String title, String offer, Set<Recipient> recipients, GateRule gate, SeenFirst seenFirst,
-                  WhileSuspended whileSuspended, int maxPages, List<String> must, List<String> mustNot, List<SectionKind> sections) {
+                  Set<String> suspendedBy, int maxPages, List<String> must, List<String> mustNot, List<SectionKind> sections) {
 
     enum GateRule {
         NONE, CONSENT, CONSENT_OR_OVERRIDE
@@ -42,12 +42,9 @@ record LetterKind(String key, String title, String offer, Set<Recipient> recipie
         }
     }
 
-    enum WhileSuspended {
-        MAY_BE_SIGNED, AS_CONTENT_SAYS
-    }
-
     LetterKind {
         recipients = Set.copyOf(recipients);
+        suspendedBy = Set.copyOf(suspendedBy);
         must = List.copyOf(must);
         mustNot = List.copyOf(mustNot);
         sections = List.copyOf(sections);

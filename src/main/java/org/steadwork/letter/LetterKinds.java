@@ -16,7 +16,6 @@ import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.letter.LetterKind.GateRule;
 import org.steadwork.letter.LetterKind.SeenFirst;
-import org.steadwork.letter.LetterKind.WhileSuspended;
 import org.steadwork.letter.disclosure.Cell;
 import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.letter.disclosure.Matrix;
@@ -79,7 +78,7 @@ final class LetterKinds {
         }
         return new LetterKind(file.text("key"), file.text("title"), file.text("offer"), recipients,
                 file.constant("gate", GateRule.class), file.constant("seen_first", SeenFirst.class),
-                file.constant("while_suspended", WhileSuspended.class), maxPages, file.texts("must"), file.texts("must_not"), sections);
+                Set.copyOf(file.texts("suspended_by")), maxPages, file.texts("must"), file.texts("must_not"), sections);
     }
 
     private static SectionKind section(Entry row) {

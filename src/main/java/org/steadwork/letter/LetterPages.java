@@ -1,6 +1,5 @@
 package org.steadwork.letter;
 
-import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -66,7 +65,7 @@ class LetterPages {
     @POST
     @Transactional
     public Response save(@RestPath long id, @RestPath int number, @HeaderParam("HX-Request") boolean whileTyping) {
-        Letter letter = sheets.find(id, number);
+        Letter letter = sheets.findForChange(id, number);
         Form form = posted.read();
         if (letters.signed(letter).isPresent()) {
             return whole(sheets.conflict(letter, form, ALREADY_SIGNED), whileTyping);
@@ -76,19 +75,19 @@ class LetterPages {
         if (form.hasErrors()) {
             return whole(sheets.unprocessable(letter, form), whileTyping);
         }
-        try {
-            letter.requireVersion(form.version());
-        } catch (StaleVersionException stale) {
-            return whole(sheets.conflict(letter, form.conflictsWith(LetterForm.show(letter, sections), stale.stored()), null), whileTyping);
-        }
+        // the same words as stored are no conflict: a save while typing may have come just before
         if (!texts.equals(letter.texts())) {
+            try {
+                letter.requireVersion(form.version());
+            } catch (StaleVersionException stale) {
+                return whole(sheets.conflict(letter, form.conflictsWith(LetterForm.show(letter, sections), stale.stored()), null), whileTyping);
+            }
             letter.write(texts, account.get(), Instant.now(clock));
             letters.flush();
             audit.record("saved letter draft", letter.caseFile().patient().id(), id, letter.reference());
         }
         if (whileTyping) {
-            TemplateInstance state = sheets.state(letter);
-            return Answers.page(state);
+            return Answers.page(sheets.state(letter));
         }
         return Answers.seeOther(LetterView.path(letter));
     }

@@ -53,10 +53,14 @@ class LetterRecordPages {
     @Path("/shown")
     @Transactional
     public Response shown(@RestPath long id, @RestPath int number) {
-        Letter letter = sheets.find(id, number);
+        Letter letter = sheets.findForChange(id, number);
         Form form = posted.read();
         if (letters.signed(letter).isPresent()) {
             return sheets.conflict(letter, form, LetterPages.ALREADY_SIGNED);
+        }
+        if (form.version() != letter.version()) {
+            return sheets.conflict(letter, merged(letter, form), "The letter was saved after it was shown. The answer belongs to the words the worker saw:"
+                    + " look at what changed, and show it again if it matters.");
         }
         LetterEvent.Kind answer = form.requiredChoice("answer", "The worker's answer", LetterEvent.Kind.class);
         if (answer != null && answer.afterSigning()) {
@@ -118,7 +122,7 @@ class LetterRecordPages {
     @Path("/override")
     @Transactional
     public Response override(@RestPath long id, @RestPath int number) {
-        Letter letter = sheets.find(id, number);
+        Letter letter = sheets.findForChange(id, number);
         Form form = posted.read();
         if (content.kind(letter.kind()).gate() != LetterKind.GateRule.CONSENT_OR_OVERRIDE || letters.override(letter).isPresent()
                 || letters.signed(letter).isPresent()) {
@@ -143,7 +147,7 @@ class LetterRecordPages {
     @Path("/withdrawn")
     @Transactional
     public Response withdrawn(@RestPath long id, @RestPath int number) {
-        Letter letter = sheets.find(id, number);
+        Letter letter = sheets.findForChange(id, number);
         Form form = posted.read();
         SignedLetter signed = letters.signed(letter).orElse(null);
         if (signed == null || letters.withdrawal(letter).isPresent()) {

@@ -52,6 +52,11 @@ class LetterSheets {
         return letters.numbered(caseId, number).orElseThrow(NotFoundException::new);
     }
 
+    /** Finds a letter to change it; later callers wait for the running transaction. */
+    Letter findForChange(long caseId, int number) {
+        return letters.numberedForChange(caseId, number).orElseThrow(NotFoundException::new);
+    }
+
     /** Shows a letter; {@code form} holds what was typed, or is null to show what is stored; {@code note} is said on top, or null. */
     TemplateInstance page(CaseHead head, Letter letter, Form form, String note) {
         return letters.signed(letter).map(signed -> signed(head, letter, signed, form, note)).orElseGet(() -> draft(head, letter, form, note));

@@ -22,7 +22,7 @@ class Letters {
     }
 
     /** Returns one letter once nobody else is signing or writing it; later callers wait for this transaction. */
-    Optional<Letter> numberedForSigning(long caseId, int number) {
+    Optional<Letter> numberedForChange(long caseId, int number) {
         db.createNativeQuery("select id from letter where case_file_id = ?1 and number = ?2 for update").setParameter(1, caseId)
                 .setParameter(2, number).getResultList();
         return numbered(caseId, number);
@@ -42,8 +42,9 @@ class Letters {
                 + " and s.letterId is null", Long.class).setParameter(1, caseId).getSingleResult();
     }
 
-    /** Takes the patient's next letter number; two taken at once collide and one is refused. */
+    /** Takes the patient's next letter number; whoever else wants one waits for this transaction. */
     int nextNumber(long patientId) {
+        db.createNativeQuery("select id from patient where id = ?1 for update").setParameter(1, patientId).getResultList();
         return db.createQuery("select coalesce(max(l.number), 0) from Letter l where l.patient.id = ?1", Integer.class)
                 .setParameter(1, patientId).getSingleResult() + 1;
     }

@@ -51,7 +51,7 @@ class Signing {
      */
     @Transactional
     public void sign(long caseId, int number, int seen, Account signer, Map<String, String> confirmed) {
-        Letter letter = letters.numberedForSigning(caseId, number).orElseThrow();
+        Letter letter = letters.numberedForChange(caseId, number).orElseThrow();
         if (letters.signed(letter).isPresent()) {
             throw new EntityExistsException("Letter " + letter.id() + " was signed meanwhile");
         }

@@ -2,7 +2,7 @@ package org.steadwork.outcome;
 
 /** How far a goal is reached; {@code mark} is the modifier of the status sign. */
 public enum GoalState {
-    NOT_YET("not yet", "open"), IN_PART("in part", "open"), MET("met", "done"), GIVEN_UP("given up", "unknown");
+    NOT_YET("not yet", "open"), IN_PART("in part", "open"), MET("met", "done"), GIVEN_UP("given up", "none");
 
     private final String label;
     private final String mark;

@@ -7,7 +7,7 @@ import org.steadwork.web.Form;
 import org.steadwork.web.Option;
 
 /** What the page of the outcomes shows. */
-record OutcomeView(long caseId, Form form, ScoreGrid grid, List<MeasureView> measures, List<Goal> goals, List<Instrument> others,
+record OutcomeView(long caseId, Form form, ScoreGrid grid, List<MeasureView> measures, List<Goal> goals, List<Instrument> others, List<String> standstill,
         boolean roomForActivity) {
 
     /** The measure that leads the page: the one of the region, else the first there is. */

@@ -24,6 +24,9 @@ import org.steadwork.web.Form;
 @ApplicationScoped
 class OutcomeViews {
 
+    /** The usual gap between two reviews (common practice). */
+    private static final double WEEKS_TO_NEXT_REVIEW = 2;
+
     @Inject
     Measures measures;
 
@@ -57,10 +60,14 @@ class OutcomeViews {
         List<MeasureCourse> outcomes = courses.stream().filter(course -> course.instrument().outcome()).toList();
         List<MeasureView> views = outcomes.stream()
                 .map(course -> new MeasureView(course, chart(course, held, course.equals(outcomes.get(0))))).toList();
-        List<Instrument> others = instruments.all().stream().filter(instrument -> instrument.items().size() > 1
-                && !instrument.key().equals(Measures.OWN_ACTIVITIES)).toList();
+        List<Instrument> others = instruments.all().stream().filter(instrument -> !instrument.key().equals(Measures.OWN_ACTIVITIES)
+                && grid.rows().stream().noneMatch(row -> ("s_" + instrument.key()).equals(row.field()))).toList();
+        List<Goal> set = goals.of(caseId);
+        boolean goalsMet = !set.isEmpty() && set.stream().allMatch(goal -> goal.state() == GoalState.MET || goal.state() == GoalState.GIVEN_UP);
+        List<String> standstill = outcomes.stream().filter(course -> course.plateau(WEEKS_TO_NEXT_REVIEW, goalsMet))
+                .map(course -> course.instrument().label()).toList();
         Form form = typed == null ? show(grid) : typed;
-        return new OutcomeView(caseId, form, grid, views, goals.of(caseId), others, activities.activities(caseId).size() < OwnActivity.MOST);
+        return new OutcomeView(caseId, form, grid, views, set, others, standstill, activities.activities(caseId).size() < OwnActivity.MOST);
     }
 
     /** Puts what is stored of the goals into a form. */
@@ -89,10 +96,15 @@ class OutcomeViews {
         double first = course.points().get(0).value();
         Instrument instrument = course.instrument();
         Trend trend = new Trend("c-" + instrument.key().replace('_', '-'), instrument.label(), instrument.unit(), instrument.lowest(),
-                instrument.highest(), instrument.direction() == Direction.LOWER_BETTER, Shown.decimals(instrument),
+                instrument.highest(), instrument.direction() == Direction.LOWER_BETTER, decimals(course),
                 days.entrySet().stream().map(day -> new Trend.Visit(day.getKey(), day.getValue())).toList(),
                 course.error().map(error -> points(error, first)).orElse(null), course.importance().map(i -> points(i, first)).orElse(null));
         return large ? TrendChart.figure(trend) : TrendChart.multiple(trend);
+    }
+
+    // scores that are all whole are written without a decimal
+    private static int decimals(MeasureCourse course) {
+        return course.points().stream().allMatch(point -> point.value() == Math.rint(point.value())) ? 0 : Shown.decimals(course.instrument());
     }
 
     // a percentage of a baseline of nought is no amount that can be drawn

@@ -123,7 +123,7 @@ class ScoreEntryPages {
     }
 
     private Instrument find(String key) {
-        return instruments.find(key).filter(instrument -> instrument.items().size() > 1 && !key.equals(Measures.OWN_ACTIVITIES))
+        return instruments.find(key).filter(instrument -> !key.equals(Measures.OWN_ACTIVITIES))
                 .orElseThrow(NotFoundException::new);
     }
 }

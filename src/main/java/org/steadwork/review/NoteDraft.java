@@ -43,10 +43,13 @@ record NoteDraft(String subjective, String objective, String assessment, String 
                 lines.add("“" + report.pattern().ownWords() + "”");
             }
         } else {
-            List<String> pain = measures.stream().filter(m -> m.course().instrument().key().startsWith("nprs_"))
-                    .flatMap(m -> m.course().on(day).map(p -> m.label() + " " + Shown.value(m.course().instrument(), p.value()) + " of 10").stream())
-                    .toList();
-            lines.add(pain.isEmpty() ? "Pain: not entered." : String.join(", ", pain) + ".");
+            List<String> pain = new ArrayList<>();
+            for (String rating : List.of("now", "average", "worst")) {
+                measures.stream().map(MeasureView::course).filter(course -> course.instrument().key().equals("nprs_" + rating))
+                        .flatMap(course -> course.on(day).stream().map(p -> rating + " " + Shown.value(course.instrument(), p.value()) + " of 10"))
+                        .forEach(pain::add);
+            }
+            lines.add(pain.isEmpty() ? "Pain: not entered." : "Pain " + String.join(", ", pain) + ".");
         }
         return String.join("\n", lines);
     }

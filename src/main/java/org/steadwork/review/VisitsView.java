@@ -30,7 +30,7 @@ record VisitsView(Form form, List<Row> rows, List<WorkStatus> statuses, long day
 
         /** The modifier of the status sign. */
         public String mark() {
-            return tookPlace() ? "done" : planned() ? "open" : "out";
+            return tookPlace() ? "done" : planned() ? "open" : "near";
         }
     }
 

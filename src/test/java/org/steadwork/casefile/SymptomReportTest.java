@@ -20,6 +20,10 @@ class SymptomReportTest {
     private final CaseFile file = new CaseFile(new Patient("SW-1", "Bram", "Oduya", LocalDate.of(2001, 2, 3), OPENED), null,
             "Low back pain", null, OPENED);
 
+    private static RegionReading named(String zone) {
+        return new RegionReading(zone, null, null, null, null, null, Set.of(), null, null);
+    }
+
     @Test
     void theDayLiesBetweenOpeningAndToday() {
         assertEquals(OPENED, new SymptomReport(file, OPENED, TODAY).reportedOn());
@@ -31,10 +35,10 @@ class SymptomReportTest {
     @Test
     void zonesAreReplacedByWhatIsSaidNow() {
         SymptomReport report = new SymptomReport(file, TODAY, TODAY);
-        report.report(SymptomPattern.notAsked(), List.of(RegionReading.named("low_back"), RegionReading.named("calf_r")), false);
+        report.report(SymptomPattern.notAsked(), List.of(named("low_back"), named("calf_r")), false);
         RegionReading neck = new RegionReading("neck", 3, null, null, null, null, Set.of(SymptomKind.ACHE), "2029", null);
-        report.report(SymptomPattern.notAsked(), List.of(RegionReading.named("low_back"), neck), false);
-        assertEquals(List.of(RegionReading.named("low_back"), neck), report.readings());
+        report.report(SymptomPattern.notAsked(), List.of(named("low_back"), neck), false);
+        assertEquals(List.of(named("low_back"), neck), report.readings());
         assertFalse(report.symptomFree());
     }
 
@@ -42,9 +46,9 @@ class SymptomReportTest {
     void noZoneMustBeSaidInSoManyWords() {
         SymptomReport report = new SymptomReport(file, TODAY, TODAY);
         assertThrows(IllegalArgumentException.class, () -> report.report(SymptomPattern.notAsked(), List.of(), false));
-        List<RegionReading> one = List.of(RegionReading.named("neck"));
+        List<RegionReading> one = List.of(named("neck"));
         assertThrows(IllegalArgumentException.class, () -> report.report(SymptomPattern.notAsked(), one, true));
-        List<RegionReading> twice = List.of(RegionReading.named("neck"), RegionReading.named("neck"));
+        List<RegionReading> twice = List.of(named("neck"), named("neck"));
         assertThrows(IllegalArgumentException.class, () -> report.report(SymptomPattern.notAsked(), twice, false));
         report.report(SymptomPattern.notAsked(), List.of(), true);
         assertTrue(report.symptomFree());
@@ -56,7 +60,7 @@ class SymptomReportTest {
                 () -> new RegionReading("neck", 11, null, null, null, null, Set.of(), null, null));
         assertThrows(IllegalArgumentException.class,
                 () -> new RegionReading("neck", null, null, null, null, -1, Set.of(), null, null));
-        assertEquals("pain not asked, kind not said", RegionReading.named("neck").mark().words());
+        assertEquals("pain not asked, kind not said", named("neck").mark().words());
     }
 
     @Test

@@ -285,6 +285,19 @@ class ProgrammePagesTest {
         assertTrue(clinician.page().select(".exercise__kept").text().contains("9 of 20 sessions reported, 45 %, hardly kept"));
     }
 
+    /** Source: worked case: 9 of 14 in two weeks = 64 % partial. */
+    @Test
+    void aFortnightIsCountedAgainstWhatWasPlannedInIt() {
+        give("gn_walk", Map.of("timesADay", "1", "daysAWeek", "7"), "cardiac_unstable", "hip_bone_stress", "dvt_suspected");
+        String item = item();
+        clinician.open(item);
+        assertEquals("7", clinician.page().select("#planned").val());
+        clinician.submit(item + "/reports", Map.of("weekTo", "19 Mar 2026", "done", "9", "planned", "14"));
+        assertTrue(clinician.page().select("table").text().replace('\u00a0', ' ').contains("9 of 14 64 % partly kept"), clinician.page().select("table").text());
+        clinician.submit(item + "/reports", Map.of("weekTo", "20 Mar 2026", "done", "3", "planned", "0"));
+        assertTrue(clinician.page().select("table").text().contains("3 of 0 – not known"), clinician.page().select("table").text());
+    }
+
     @Test
     void painThatRisesWeekByWeekIsPointedOut() {
         give("sh_blade_squeeze", Map.of());

@@ -8,6 +8,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,7 +24,17 @@ import org.steadwork.casefile.SymptomPattern;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.VisitKind;
 import org.steadwork.casefile.Visits;
+import org.steadwork.casefile.WorkStatus;
+import org.steadwork.casefile.WorkStatusCode;
+import org.steadwork.casefile.WorkStatusDecider;
+import org.steadwork.exercise.ExerciseCatalogue;
+import org.steadwork.exercise.PrescribedSide;
+import org.steadwork.exercise.Prescription;
+import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.letter.disclosure.InformationCategory;
+import org.steadwork.outcome.Instruments;
+import org.steadwork.outcome.Score;
+import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.people.Correspondent;
 import org.steadwork.people.Employer;
 import org.steadwork.people.Patient;
@@ -67,6 +78,12 @@ class LetterCases {
     TestAccounts accounts;
 
     @Inject
+    Instruments instruments;
+
+    @Inject
+    ExerciseCatalogue exercises;
+
+    @Inject
     Clock clock;
 
     /** The clinic's day, which is not the machine's in the demo clinic. */
@@ -97,8 +114,28 @@ class LetterCases {
         visits.add(file, today.minusDays(20), VisitKind.INITIAL, Attendance.ATTENDED);
         SymptomReport report = new SymptomReport(file, today.minusDays(20), today);
         report.report(SymptomPattern.notAsked(), List.of(new RegionReading("shoulder_r", 4, 7, 5, 6, 3, Set.of(SymptomKind.ACHE), "January", null)), false);
+        report.savedBy("T. Clinician", Instant.now(clock));
         db.persist(report);
         return new Made(file.id(), patient.id(), employer.id(), doctor.id());
+    }
+
+    /** Adds two scores that can be compared, an exercise and a work status. */
+    @Transactional
+    public void fill(Made made) {
+        CaseFile file = files.findById(made.caseId());
+        Instrument instrument = instruments.find("ndi").orElseThrow();
+        for (int week = 0; week < 2; week++) {
+            Score score = new Score(file, instrument, file.openedOn().plusDays(14L * week));
+            score.record(instrument, Collections.nCopies(10, 3 - week), "T. Clinician", Instant.now(clock));
+            db.persist(score);
+        }
+        Exercise exercise = exercises.all().stream().filter(one -> one.dose().timesADay() == null || one.dose().everyHours() == null).findFirst().orElseThrow();
+        Prescription given = new Prescription(file, exercise, file.openedOn(), "T. Clinician", Instant.now(clock));
+        given.dose(exercise.dose(), PrescribedSide.NONE, "easy", 3, null);
+        db.persist(given);
+        WorkStatus status = new WorkStatus(file, file.openedOn());
+        status.describe(WorkStatusCode.MODIFIED, null, WorkStatusDecider.CLINICIAN, null, "no lifting over 5 kg", "T. Clinician", Instant.now(clock));
+        db.persist(status);
     }
 
     /** Records a consent given ten days ago. */

@@ -23,6 +23,8 @@ import org.steadwork.drawing.BodyChartContent;
 import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.letter.disclosure.Matrix;
 import org.steadwork.letter.disclosure.Recipient;
+import org.steadwork.outcome.Instruments;
+import org.steadwork.outcome.scoring.Instrument;
 
 class LetterContentTest {
 
@@ -49,7 +51,7 @@ class LetterContentTest {
 
     @Test
     void standingWordsCannotBeTakenOutOfTheContent() throws IOException {
-        for (String key : List.of("urgent_referral", "employer_report")) {
+        for (String key : List.of("urgent_referral", "employer_report", "routine_referral")) {
             String file = Files.readString(KINDS.resolve(key + ".yaml"));
             for (Standing standing : Standing.requiredFor(kind(key).recipients())) {
                 String without = file.replace("standing: " + standing.name().toLowerCase(), "required: no");
@@ -121,6 +123,14 @@ class LetterContentTest {
     void everyZoneAndRegionOfTheBodyIsAWatchedWord() {
         for (Zone zone : new BodyChartContent().chart().zones()) {
             assertFalse(watchWords.in("It is felt in the " + zone.label().toLowerCase(), InformationCategory.SYMPTOMS).isEmpty(), zone.label());
+        }
+    }
+
+    @Test
+    void everyInstrumentIsAWatchedName() {
+        for (Instrument instrument : new Instruments().all()) {
+            assertFalse(watchWords.in(instrument.name(), InformationCategory.OUTCOME_SCORES).isEmpty()
+                    && watchWords.in(instrument.name(), InformationCategory.PAIN_SCORES).isEmpty(), instrument.name());
         }
     }
 

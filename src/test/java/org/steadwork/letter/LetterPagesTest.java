@@ -127,7 +127,7 @@ class LetterPagesTest {
         assertEquals(422, visitor.status());
         String problems = visitor.page().select("#problems-title + p + ul").text();
         assertTrue(problems.contains("password is not right"), problems);
-        assertTrue(problems.contains("Fill in “Work status”"), problems);
+        assertTrue(problems.contains("Fill in “What the worker can do”"), problems);
         assertTrue(problems.contains("[the changes, in short], [date]"), problems);
         assertTrue(problems.contains("Show it to the worker first"), problems);
         assertEquals("", visitor.page().select("#password").attr("value"));

@@ -67,8 +67,15 @@ class ReviewPagesTest {
         assistant.open("/cases/" + id + "/attendance");
         assistant.submit("/cases/" + id + "/attendance", Map.of("number", "1", "attendance", "missed"));
         assertEquals(200, assistant.status());
-        Document page = accounts.visitor(Role.CLINICIAN).open("/cases/" + id + "/visits");
+        Visitor clinician = accounts.visitor(Role.CLINICIAN);
+        Document page = clinician.open("/cases/" + id + "/visits");
         assertTrue(page.text().contains("unknown, not “no change”"), page.text());
+        String href = "/cases/" + id + "/visits/1";
+        assertFalse(clinician.open("/").select("a[href=" + href + "]").isEmpty(), "Today asks to phone");
+        clinician.open(href);
+        write(clinician, id, 1, "sign", Map.of("assessment", "Missed; phoned, forgot.", "plan", "New date tomorrow."));
+        assertEquals(200, clinician.status());
+        assertTrue(clinician.open("/").select("a[href=" + href + "]").isEmpty(), "the signed note clears it");
     }
 
     @Test
@@ -83,7 +90,7 @@ class ReviewPagesTest {
         assertEquals(200, visitor.status(), page.text());
         String assessment = page.select("#assessment").text();
         assertTrue(assessment.contains("Pain, worst: \u22124 since 4\u00a0Mar\u00a02026, important change, better"), assessment);
-        assertTrue(page.select("#subjective").text().contains("Pain, worst 4 of 10"), page.select("#subjective").text());
+        assertTrue(page.select("#subjective").text().contains("Pain worst 4 of 10"), page.select("#subjective").text());
         assertTrue(page.select("#objective").text().contains("Own activities: not entered."));
         assertTrue(page.select("#plan").text().contains("off, from 1\u00a0Mar\u00a02026"), "on the day of the visit: " + page.select("#plan").text());
         assertTrue(page.select("#plan").text().contains("Next review: 1\u00a0Apr\u00a02026"), page.select("#plan").text());
@@ -196,6 +203,24 @@ class ReviewPagesTest {
         Document page = write(visitor, id, second, "sign", Map.of("assessment", "a", "plan", "b"));
         assertEquals(422, visitor.status());
         assertTrue(page.text().contains("Say whether the visit took place"), page.text());
+    }
+
+    @Test
+    void aFlagThatDemandsACallBarsSigningUntilTheCall() {
+        long id = cases.open("Hope", "Tresco-Unwin");
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        String flags = "/cases/" + id + "/red-flags";
+        visitor.open(flags);
+        visitor.submit(flags, Map.of("answer.nk_arm_power", "yes"), Map.of("region", List.of("neck")));
+        visitor.open("/cases/" + id + "/visits/1");
+        Document page = write(visitor, id, 1, "sign", Map.of("assessment", "a", "plan", "b"));
+        assertEquals(422, visitor.status());
+        assertTrue(page.select("#sign").text().contains("Record the call about"), page.text());
+        visitor.open(flags);
+        visitor.submit(flags + "/calls", Map.of("called", "Dr A. Demo", "calledRole", "GP", "said", "Told of the arm. Sees her today."));
+        visitor.open("/cases/" + id + "/visits/1");
+        page = write(visitor, id, 1, "sign", Map.of("assessment", "a", "plan", "b"));
+        assertTrue(page.text().contains("Signed by"), page.text());
     }
 
     @Test

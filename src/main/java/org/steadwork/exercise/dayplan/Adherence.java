@@ -37,9 +37,9 @@ public record Adherence(Integer done, int planned) {
         }
     }
 
-    /** Whole per cent, rounded down so that number and band agree; more than planned stays above 100. Empty when not known. */
+    /** Whole per cent, half rounded up; the band is told from it, so that both agree; more than planned stays above 100. Empty when not known. */
     public OptionalInt perCent() {
-        return done == null || planned == 0 ? OptionalInt.empty() : OptionalInt.of((int) (100L * done / planned));
+        return done == null || planned == 0 ? OptionalInt.empty() : OptionalInt.of((int) Math.round(100.0 * done / planned));
     }
 
     public Band band() {

@@ -11,8 +11,6 @@ public record WorkingDay(double hours, int days) {
     /** Eight hours, five days: what the published arithmetic assumes and what counts when nothing else is known. */
     public static final WorkingDay USUAL = new WorkingDay(8, 5);
 
-    private static final double ROUNDING = 1e-9;
-
     public WorkingDay {
         if (!(hours > 0 && hours <= 24)) {
             throw new IllegalArgumentException("A working day has more than 0 and at most 24 hours, but was " + hours);
@@ -22,12 +20,12 @@ public record WorkingDay(double hours, int days) {
         }
     }
 
-    /** Sessions that fit when one is done every so many hours: 8 h at every 1.5 h are 5; what is left over is no session. */
+    /** Sessions of a day when one is done every so many hours, to the nearest whole: 8 h at every 1.5 h are 5, 7.5 h at every 2 h are 4. */
     public int sessionsEvery(double everyHours) {
         if (!(everyHours > 0)) {
             throw new IllegalArgumentException("Sessions come every more than 0 hours, but was " + everyHours);
         }
-        return (int) Math.floor(hours / everyHours + ROUNDING);
+        return (int) Math.round(hours / everyHours);
     }
 
     /** Sessions on a day that a dose asks for at least: the lowest times a day, the longest time between sessions. */

@@ -23,7 +23,7 @@ class DayPlanArithmeticTest {
 
     /** Source: common practice, no source: eight hours at every 2 h = 4 sessions, every 1 h = 8, every 1.5 h = 5. */
     @ParameterizedTest
-    @CsvSource({"2, 4", "1, 8", "1.5, 5", "0.5, 16", "8, 1", "9, 0", "0.1, 80"})
+    @CsvSource({"2, 4", "1, 8", "1.5, 5", "0.5, 16", "8, 1", "12, 1", "17, 0", "0.1, 80"})
     void deskSessionsOfEightHours(double everyHours, int sessions) {
         assertEquals(sessions, WorkingDay.USUAL.sessionsEvery(everyHours));
     }

@@ -1,0 +1,32 @@
+package org.steadwork.letter;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.List;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.exercise.ExerciseCatalogue;
+import org.steadwork.exercise.Prescription;
+import org.steadwork.exercise.Prescriptions;
+import org.steadwork.exercise.dayplan.DoseWords;
+import org.steadwork.letter.disclosure.InformationCategory;
+import org.steadwork.web.Dates;
+
+/** The exercises that are given now, with their dose. */
+@ApplicationScoped
+class ExerciseFacts implements LetterFacts {
+
+    @Inject
+    Prescriptions prescriptions;
+
+    @Inject
+    ExerciseCatalogue catalogue;
+
+    @Override
+    public List<LetterFact> of(CaseFile file) {
+        return prescriptions.of(file.id()).stream().filter(Prescription::current)
+                .flatMap(given -> catalogue.find(given.exerciseKey()).stream().map(exercise -> new LetterFact(InformationCategory.EXERCISE_PROGRAMME,
+                        "programme", "- " + exercise.name() + ": " + DoseWords.of(given.dose(), exercise.per().isEmpty() ? "side" : exercise.per())
+                        + ", since " + Dates.inLetter(given.startedOn()) + ".", "programme")))
+                .toList();
+    }
+}

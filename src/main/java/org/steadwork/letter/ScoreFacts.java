@@ -1,0 +1,50 @@
+package org.steadwork.letter;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.letter.disclosure.InformationCategory;
+import org.steadwork.outcome.MeasureCourse;
+import org.steadwork.outcome.Measures;
+import org.steadwork.outcome.Shown;
+import org.steadwork.web.Dates;
+
+/** First and latest score of each measure, with the verdict on the change and both amounts it rests on. */
+@ApplicationScoped
+class ScoreFacts implements LetterFacts {
+
+    /** Measures that are a number for pain and nothing else have keys that begin like this. */
+    private static final String PAIN = "nprs";
+
+    @Inject
+    Measures measures;
+
+    @Override
+    public List<LetterFact> of(CaseFile file) {
+        List<LetterFact> facts = new ArrayList<>();
+        for (MeasureCourse course : measures.of(file.id())) {
+            if (course.latest().isPresent()) {
+                boolean pain = course.instrument().key().startsWith(PAIN);
+                facts.add(new LetterFact(pain ? InformationCategory.PAIN_SCORES : InformationCategory.OUTCOME_SCORES, pain ? "pain" : "scores",
+                        words(course), "outcomes"));
+            }
+        }
+        return facts;
+    }
+
+    private static String words(MeasureCourse course) {
+        MeasureCourse.Point first = course.first().orElseThrow();
+        MeasureCourse.Point latest = course.latest().orElseThrow();
+        String words = course.instrument().name() + ": " + point(course, first);
+        if (!first.on().equals(latest.on())) {
+            words += ", " + point(course, latest);
+        }
+        return "- " + words + "." + course.sinceFirst().map(verdict -> " Verdict: " + verdict.kind().words() + ". " + course.basis()).orElse("");
+    }
+
+    private static String point(MeasureCourse course, MeasureCourse.Point point) {
+        return Shown.value(course.instrument(), point.value()) + (point.estimated() ? " (estimated)" : "") + " on " + Dates.inLetter(point.on());
+    }
+}
