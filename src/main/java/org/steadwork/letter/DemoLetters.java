@@ -8,10 +8,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jboss.logging.Logger;
 import org.steadwork.content.Entry;
 import org.steadwork.demo.DemoLetterWords;
 import org.steadwork.demo.DemoVisit;
@@ -25,6 +27,8 @@ import org.steadwork.web.DemoClock;
 /** The demo's consents to write and its letters, drafted and signed as the pages do it, each on its own day. */
 @ApplicationScoped
 class DemoLetters implements DemoVisitPart {
+
+    private static final Logger LOG = Logger.getLogger("steadwork");
 
     @Inject
     Directory directory;
@@ -98,15 +102,24 @@ class DemoLetters implements DemoVisitPart {
         }
         if (!written.text("signed").equals("no")) {
             moveTo(written.text("signed"));
-            sign(visit, letter);
-            event(letter, LetterEvent.Kind.SENT, written.text("sent"), written.text("by"), visit);
+            if (sign(visit, letter)) {
+                event(letter, LetterEvent.Kind.SENT, written.text("sent"), written.text("by"), visit);
+            }
         }
     }
 
-    private void sign(DemoVisit visit, Letter letter) {
-        Map<String, String> confirmed = desk.look(letter, visit.clinician()).asked().stream()
+    /** Signs as the page does; a letter that a check holds up stays a draft, and the log says why. */
+    private boolean sign(DemoVisit visit, Letter letter) {
+        List<Check> checks = desk.look(letter, visit.clinician()).checks();
+        List<String> stops = checks.stream().filter(Check::stops).map(Check::text).toList();
+        if (!stops.isEmpty()) {
+            LOG.warnf("Letter %d of %s stays a draft: %s", letter.number(), visit.demo().text("key"), stops);
+            return false;
+        }
+        Map<String, String> confirmed = checks.stream().filter(Check::asks)
                 .collect(Collectors.toMap(Check::key, check -> "Needed to make sense of the request; the worker agreed to the words."));
         signing.sign(visit.file().id(), letter.number(), letter.version(), visit.clinician(), confirmed);
+        return true;
     }
 
     private void event(Letter letter, LetterEvent.Kind kind, String day, String how, DemoVisit visit) {

@@ -23,8 +23,8 @@ final class VignetteWalk {
 
     private static final Pattern PATIENT = Pattern.compile("/patients/(\\d+)");
     private static final Pattern CASE = Pattern.compile("/cases/(\\d+)");
-    private static final List<WalkStep> STEPS = List.of(new VisitStep(), new SymptomStep(), new RedFlagStep(), new ProgrammeStep(),
-            new FlagCallStep(), new OutcomeStep(), new NoteStep(), new LetterStep(), new FlagCloseStep());
+    private static final List<WalkStep> STEPS = List.of(new VisitStep(), new SymptomStep(), new RedFlagStep(),
+            new WorkPlaceStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new NoteStep(), new LetterStep(), new FlagCloseStep());
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");
     private final Entry demo;
