@@ -47,10 +47,10 @@ class DemoExercises implements DemoVisitPart {
             visit.described().texts("conditions").forEach(condition -> known(visit, condition));
         }
         for (Entry kept : visit.entry().entries("adherence")) {
-            report(visit, kept, LocalDate.parse(kept.text("to")), new Adherence(kept.integer("done"), kept.integer("planned")), null, PainRule.Morning.NOT_ASKED);
+            report(visit, kept, LocalDate.parse(kept.text("to")), new Adherence(kept.integer("done"), kept.integer("planned")),
+                    kept.has("pain_during") ? kept.integer("pain_during") : null,
+                    kept.has("next_morning") ? kept.constant("next_morning", PainRule.Morning.class) : PainRule.Morning.NOT_ASKED);
         }
-        visit.entry().entry("pain_rule").ifPresent(pain -> report(visit, pain, visit.day(), new Adherence(null, 0), pain.integer("during"),
-                pain.constant("next_morning", PainRule.Morning.class)));
         visit.entry().entries("prescriptions").forEach(written -> give(visit, written));
     }
 

@@ -25,6 +25,7 @@ import org.steadwork.casefile.VisitKind;
 import org.steadwork.casefile.Visits;
 import org.steadwork.content.Entry;
 import org.steadwork.people.Patient;
+import org.steadwork.web.DemoClock;
 
 /** Loads the clinic and its cases, each in one transaction with its mark, so that a load broken off goes on at the next start. */
 @ApplicationScoped
@@ -91,6 +92,17 @@ class DemoLoader {
         if (!begin(demo.text("key"))) {
             return false;
         }
+        try {
+            load(demo, clinic);
+        } finally {
+            if (clock instanceof DemoClock demoClock) {
+                demoClock.goHome();
+            }
+        }
+        return true;
+    }
+
+    private void load(Entry demo, Entry clinic) {
         Patient patient = people.register(demo, clinic);
         List<Entry> contacts = demo.entries("visits");
         Entry described = demo.entry("case").orElseThrow(() -> demo.problem("'case' is missing"));
@@ -100,6 +112,7 @@ class DemoLoader {
         cases.persist(file);
         for (Entry contact : contacts) {
             DemoVisit visit = new DemoVisit(demo, clinic, contact, file, add(file, contact), account(clinic, contact));
+            clock(visit.moment());
             parts.stream().sorted(Comparator.comparingInt(DemoVisitPart::order)).forEach(part -> part.load(visit));
             contact.optionalText("next_review").ifPresent(day -> file.reviewOn(LocalDate.parse(day)));
             contact.entry("close").ifPresent(end -> file.close(LocalDate.parse(end.text("on")), end.constant("reason", CloseReason.class),
@@ -108,7 +121,13 @@ class DemoLoader {
         for (Entry booked : demo.entries("booked")) {
             visits.add(file, LocalDate.parse(booked.text("date")), booked.constant("kind", VisitKind.class), Attendance.PLANNED);
         }
-        return true;
+    }
+
+    /** What the pages' own classes note with the time of day gets the time of the visit. */
+    private void clock(Instant moment) {
+        if (clock instanceof DemoClock demoClock) {
+            demoClock.runFrom(moment);
+        }
     }
 
     private boolean begin(String part) {

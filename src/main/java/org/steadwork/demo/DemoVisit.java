@@ -17,18 +17,23 @@ import org.steadwork.content.Entry;
  * @param clinic the clinic as written, with its address book
  * @param entry the visit as written
  */
-record DemoVisit(Entry demo, Entry clinic, Entry entry, CaseFile file, Visit visit, Account clinician) {
+public record DemoVisit(Entry demo, Entry clinic, Entry entry, CaseFile file, Visit visit, Account clinician) {
 
-    LocalDate day() {
+    public LocalDate day() {
         return visit.visitedOn();
     }
 
     /** The moment at which the visit began, in the clinic's zone. */
-    Instant moment() {
+    public Instant moment() {
         return LocalDateTime.of(day(), LocalTime.parse(entry.text("time"))).atZone(ZoneId.systemDefault()).toInstant();
     }
 
-    Entry described() {
+    public Entry described() {
         return demo.entry("case").orElseThrow(() -> demo.problem("'case' is missing"));
+    }
+
+    /** Returns an entry of one of the clinic's lists by its key. */
+    public Entry known(String list, String key) {
+        return DemoPeople.keyed(clinic, list, key);
     }
 }

@@ -1,7 +1,7 @@
 package org.steadwork.demo;
 
 /** Loads what one feature records at a visit. Each feature of a case has one such bean. */
-interface DemoVisitPart {
+public interface DemoVisitPart {
 
     /** Where it stands in the way through a visit: symptoms 10, red flags 20, work place 30, and so on; lowest first. */
     int order();

@@ -22,15 +22,15 @@ import org.steadwork.workplace.fit.Lenses;
 @ApplicationScoped
 class DemoWorkPlaces implements DemoVisitPart {
 
-    private static final Map<String, String> SEAT = Map.of("height", "seat_now", "height_min", "seat_low", "height_max", "seat_high", "depth",
+    static final Map<String, String> SEAT = Map.of("height", "seat_now", "height_min", "seat_low", "height_max", "seat_high", "depth",
             "seat_depth_now", "depth_min", "seat_depth_low", "depth_max", "seat_depth_high", "armrest", "armrest_now", "armrest_min",
             "armrest_low", "armrest_max", "armrest_high");
-    private static final Map<String, String> SCREEN = Map.of("top_above_desk_min", "screen_low", "top_above_desk_max", "screen_high",
+    static final Map<String, String> SCREEN = Map.of("top_above_desk_min", "screen_low", "top_above_desk_max", "screen_high",
             "visible_height", "screen_height", "distance", "distance_now");
-    private static final Map<String, String> KEYBOARD = Map.of("home_row", "home_row", "from_edge", "KB-3", "slope", "KB-2", "wrist_extension",
+    static final Map<String, String> KEYBOARD = Map.of("home_row", "home_row", "from_edge", "KB-3", "slope", "KB-2", "wrist_extension",
             "KB-4");
-    private static final Map<String, String> POINTER = Map.of("outward", "MS-1", "hours", "MS-4");
-    private static final Map<String, String> LIGHT = Map.of("lux", "LI-1", "window_angle", "LI-4");
+    static final Map<String, String> POINTER = Map.of("outward", "MS-1", "hours", "MS-4");
+    static final Map<String, String> LIGHT = Map.of("lux", "LI-1", "window_angle", "LI-4");
 
     /** Degrees of bending back at the mouse that the criterion allows. */
     private static final int BENT_BACK = 20;

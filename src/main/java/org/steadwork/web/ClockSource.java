@@ -4,10 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
@@ -19,9 +16,6 @@ class ClockSource {
     @Produces
     @Singleton
     Clock clock(@ConfigProperty(name = "steadwork.demo-now") Optional<String> demoNow) {
-        Clock real = Clock.systemDefaultZone();
-        return demoNow.map(LocalDateTime::parse)
-                .map(start -> Clock.offset(real, Duration.between(Instant.now(), start.atZone(ZoneId.systemDefault()).toInstant())))
-                .orElse(real);
+        return demoNow.map(LocalDateTime::parse).<Clock>map(DemoClock::new).orElseGet(Clock::systemDefaultZone);
     }
 }

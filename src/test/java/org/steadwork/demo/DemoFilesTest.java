@@ -56,6 +56,24 @@ class DemoFilesTest {
         }
     }
 
+    /** A comma inside a value that is not quoted makes a key of what follows it. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void everyKeyHasItsValue(Entry demo) {
+        for (Entry visit : demo.entries("visits")) {
+            visit.entry("workplace").ifPresent(place -> place.entries("observed").forEach(DemoFilesTest::whole));
+            for (String list : List.of("flag_actions", "prescriptions", "adherence", "scores", "received", "letters")) {
+                visit.entries(list).forEach(DemoFilesTest::whole);
+            }
+        }
+        demo.entries("consents").forEach(DemoFilesTest::whole);
+    }
+
+    private static void whole(Entry entry) {
+        entry.keys().forEach(key -> assertTrue(entry.has(key),
+                () -> entry.file() + ", line " + entry.line() + ": " + key));
+    }
+
     @ParameterizedTest
     @MethodSource("cases")
     void namesOnlyWhatTheContentKnows(Entry demo) {

@@ -7,8 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -19,7 +18,6 @@ import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.journey.FilledForm;
 import org.steadwork.journey.Guest;
-import org.steadwork.web.Dates;
 
 /**
  * Letters: records the consents on their day, drafts each letter, shows it, signs it, and reads the signed file: what it must
@@ -42,7 +40,8 @@ final class LetterStep implements WalkStep {
         guest.formWithButton("Go on").choose("to", reader(visit, consent)).send().expect(200);
         FilledForm form = guest.formWithButton("Record the consent").choose("how", consent.text("form").equals("written") ? "signed" : "spoken")
                 .set("givenOn", consent.text("on")).set("until", consent.text("until"));
-        consent.texts("ticked").stream().filter(category -> form.offers("tick", category)).forEach(category -> form.tick("tick", category));
+        consent.texts("ticked").stream().map(category -> category.toUpperCase(Locale.ROOT)).filter(category -> form.offers("tick", category))
+                .forEach(category -> form.tick("tick", category));
         form.send().expect(200);
     }
 
@@ -94,40 +93,14 @@ final class LetterStep implements WalkStep {
     }
 
     private static FilledForm fill(WalkedVisit visit, Entry letter, FilledForm form) {
-        String objective = visit.entry().entry("note").flatMap(note -> note.optionalText("objective")).orElse("See the case file.");
-        String plan = visit.entry().entry("note").flatMap(note -> note.optionalText("plan")).orElse("See the case file.");
-        String status = visit.entry().entry("work_status").map(now -> now.text("status").replace('_', ' ')).orElse("not established");
-        List<Entry> changes = letter.entries("modifications");
-        if (letter.text("kind").equals("employer_report")) {
-            form.set("request", "I ask for the changes below from " + letter.text("signed") + ".").set("work_status", "Work status: " + status + ".")
-                    .set("can_do", letter.optionalText("capacity").orElse("Not established."));
-            List<String> cells = new ArrayList<>();
-            changes.forEach(change -> cells.addAll(List.of(change.text("what"), "", date(change, "from"), date(change, "until", "review"))));
-            form.setAll("modifications", cells.isEmpty() ? List.of("None", "", "", "") : cells);
-            List<String> items = new ArrayList<>();
-            letter.entries("equipment").forEach(item -> items.addAll(List.of(item.text("item"), item.text("reason"), "", item.text("priority"))));
-            if (form.offers("equipment")) {
-                form.setAll("equipment", items);
+        DemoLetterWords words = DemoLetterWords.of(visit.demo(), visit.entry(), letter);
+        words.texts().forEach((section, text) -> {
+            if (form.offers(section)) { // what the consent does not cover is not offered
+                form.set(section, text);
             }
-            letter.optionalText("symptom_words").filter(words -> form.offers("symptoms")).ifPresent(words -> form.set("symptoms", words));
-            return form;
-        }
-        return form.set("request", letter.text("ask")).set("findings", objective)
-                .set("onset", "Since " + shown(LocalDate.parse(visit.demo().entry("case").orElseThrow().text("onset"))) + ".")
-                .set("done", "Treatment has been stopped. " + plan);
-    }
-
-    private static String date(Entry change, String... keys) {
-        for (String key : keys) {
-            if (change.has(key)) {
-                return shown(LocalDate.parse(change.text(key)));
-            }
-        }
-        return "";
-    }
-
-    private static String shown(LocalDate day) {
-        return Dates.shown(day);
+        });
+        words.tables().forEach((section, cells) -> form.setAll(section, cells));
+        return form;
     }
 
     private static String text(byte[] pdf) {

@@ -59,7 +59,7 @@ final class ProgrammeStep implements WalkStep {
             form = guest.formWithButton("Give this exercise");
         }
         DOSE.forEach((key, field) -> form.set(field, given.optionalText(key).orElse("")));
-        form.set("side", given.optionalText("side").orElse("none"));
+        given.optionalText("side").filter(side -> !side.equals("both")).ifPresent(side -> form.set("side", side));
         given.optionalText("load_kg").ifPresent(load -> form.set("effort", load + " kg"));
         given.optionalText("note").ifPresent(note -> form.set("note", note));
         if (form.offers("considered")) {

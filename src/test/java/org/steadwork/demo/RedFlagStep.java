@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,6 +19,7 @@ final class RedFlagStep implements WalkStep {
 
     private static final Map<String, String> SETS = Map.of("full", "full", "short", "review", "single", "review");
     private static final int ROUNDS = 6;
+    private static final Set<String> NOTHING = Set.of("not_asked", "null");
     private static final String OTHERS = ".red-flag-others";
 
     private final Map<String, String> blocks = Content.yaml("red-flags/suspensions.yaml").entries("tokens").stream()
@@ -34,7 +34,6 @@ final class RedFlagStep implements WalkStep {
             ask(visit, asked);
         }
         visit.expected().ifPresent(expected -> check(visit, expected));
-        visit.entry().entries("flag_actions").forEach(action -> act(visit, action));
     }
 
     private void ask(WalkedVisit visit, Entry asked) {
@@ -62,7 +61,7 @@ final class RedFlagStep implements WalkStep {
         if (asked.has("others")) {
             for (String field : form.fieldsOutside(OTHERS)) {
                 String key = field.startsWith("answer.") ? field.substring("answer.".length()) : null;
-                boolean open = key != null && "not_asked".equals(form.value(field)) && (named == null || !named.has(key));
+                boolean open = key != null && form.offers(field, "not_asked") && NOTHING.contains(String.valueOf(form.value(field))) && (named == null || !named.has(key));
                 if (open) {
                     form.set(field, asked.text("others"));
                     changed = true;
@@ -104,18 +103,32 @@ final class RedFlagStep implements WalkStep {
                 assertTrue(shown.toLowerCase().contains(levels.get(level).toLowerCase()), visit.where() + "not " + level + ": " + shown);
             }
         });
-        Set<String> held = Set.copyOf(guest.page().select("section[aria-labelledby=held] tbody th").eachText());
+        Set<String> held = held(guest);
         expected.texts("suspended").forEach(token -> assertTrue(holds(held, token), visit.where() + token + " is not suspended, only " + held));
         expected.texts("not_suspended").forEach(token -> assertFalse(holds(held, token), visit.where() + token + " is still suspended"));
         expected.optionalText("published_rule").ifPresent(words -> assertTrue(guest.words().toLowerCase().contains(words.toLowerCase()),
                 visit.where() + "no rule says " + words));
+        if (expected.has("sign_before_call")) {
+            signingBeforeTheCallIsRefused(visit, guest);
+        }
         if (expected.has("close_without_reason")) {
             closingWithoutReasonIsRefused(visit, guest);
         }
     }
 
+    private static void signingBeforeTheCallIsRefused(WalkedVisit visit, Guest guest) {
+        guest.open(visit.path("/visits/" + visit.number())).expect(200);
+        guest.formWithButton("Sign the note").set("assessment", "Not yet").set("plan", "Not yet").send();
+        assertEquals(422, guest.status(), visit.where() + "the note was signed before the call was on record");
+    }
+
     private boolean holds(Set<String> held, String token) {
         return held.stream().anyMatch(words -> words.startsWith(blocks.get(token)));
+    }
+
+    /** What the red-flag page shown says is suspended. */
+    static Set<String> held(Guest guest) {
+        return Set.copyOf(guest.page().select("section[aria-labelledby=held] tbody th").eachText());
     }
 
     private static String title(Guest guest) {
@@ -129,34 +142,7 @@ final class RedFlagStep implements WalkStep {
     }
 
     /** The open flags above the level to watch, as the page offers them. */
-    private static List<String> flagsToClose(Guest guest) {
+    static List<String> flagsToClose(Guest guest) {
         return guest.page().select(".red-flag__do a.button[href*=/red-flags/flags/]").eachAttr("abs:href");
-    }
-
-    private void act(WalkedVisit visit, Entry action) {
-        String act = action.text("act");
-        if (act.equals("advice") || act.equals("seen")) {
-            return; // stands in the note of the visit
-        }
-        LocalDateTime at = LocalDateTime.parse(action.text("at"));
-        Guest guest = visit.later().apply(at);
-        guest.open(visit.path("/red-flags")).expect(200);
-        switch (act) {
-            case "call" -> guest.formWithButton("Record the call").set("called", action.text("person"))
-                    .set("calledRole", DemoPeople.keyed(visit.clinic(), "correspondents", action.text("to")).text("role"))
-                    .set("calledOn", at.toLocalDate().toString()).set("calledTime", at.toLocalTime().toString())
-                    .set("said", action.text("outcome")).send().expect(200);
-            case "raise" -> assertTrue(guest.page().selectFirst("#result").parent().text().toLowerCase()
-                    .contains(levels.get(action.text("level")).toLowerCase()), visit.where() + "the level is not " + action.text("level"));
-            case "close" -> {
-                for (List<String> open = flagsToClose(guest); !open.isEmpty(); open = flagsToClose(guest)) {
-                    guest.open(open.get(0)).expect(200);
-                    guest.formWithButton("Close the flag").set("seenBy", action.text("seen_by")).set("seenOn", action.text("seen_on"))
-                            .set("closeReason", action.text("reason")).set("result", action.optionalText("outcome").orElse("")).send().expect(200);
-                    guest.open(visit.path("/red-flags")).expect(200);
-                }
-            }
-            default -> throw action.problem("'act' is not known: " + act);
-        }
     }
 }

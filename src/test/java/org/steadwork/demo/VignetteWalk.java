@@ -23,7 +23,8 @@ final class VignetteWalk {
 
     private static final Pattern PATIENT = Pattern.compile("/patients/(\\d+)");
     private static final Pattern CASE = Pattern.compile("/cases/(\\d+)");
-    private static final List<WalkStep> STEPS = List.of(new SymptomStep(), new RedFlagStep(), new ProgrammeStep(), new LetterStep());
+    private static final List<WalkStep> STEPS = List.of(new VisitStep(), new SymptomStep(), new RedFlagStep(),
+            new WorkPlaceStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new NoteStep(), new LetterStep(), new FlagCloseStep());
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");
     private final Entry demo;
@@ -46,8 +47,10 @@ final class VignetteWalk {
         register(guest);
         long caseId = openCase(guest, visits.get(0));
         for (Entry entry : visits) {
-            WalkedVisit visit = new WalkedVisit(signedInFor(entry), moment -> open.at(moment, account(entry)), caseId, demo, clinic, entry);
-            STEPS.forEach(step -> step.walk(visit));
+            for (WalkStep step : STEPS) {
+                // the step before may have gone on to a later day, on which this session is over
+                step.walk(new WalkedVisit(signedInFor(entry), moment -> open.at(moment, account(entry)), caseId, demo, clinic, entry));
+            }
         }
     }
 

@@ -139,11 +139,11 @@ public final class FilledForm {
         return this;
     }
 
-    /** Chooses the option of a list whose words begin so. */
+    /** Chooses the option of a list that holds these words. */
     public FilledForm choose(String name, String words) {
         for (Element field : fieldsNamed(name)) {
             for (Element option : field.select("option")) {
-                if (option.text().startsWith(words)) {
+                if (option.text().contains(words)) {
                     return set(name, option.val());
                 }
             }

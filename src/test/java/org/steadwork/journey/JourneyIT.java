@@ -3,12 +3,14 @@ package org.steadwork.journey;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Playwright;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.steadwork.account.DemoPassword;
 
 /**
  * The main job in a real browser against the packaged application: from the first account to Today, one invented case.
@@ -18,6 +20,8 @@ class JourneyIT {
 
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");
     private static final String PASSWORD = "wind-over-the-fen-7";
+
+    private static final List<String> PAGES = List.of("/symptoms", "/red-flags", "/work-place", "/programme", "/outcomes", "/visits", "/letters");
 
     private static PackagedApplication application;
     private static Playwright playwright;
@@ -44,7 +48,32 @@ class JourneyIT {
             registerThePatient(clinician);
             openTheCase(clinician);
             reportSymptomsByKeyboardAlone(clinician);
-            clinician.open("/").expectWords("Marisol Tverdal");
+            long id = Long.parseLong(clinician.page().url().replaceAll(".*/cases/(\\d+)/.*", "$1"));
+            String caseFile = "/cases/" + id;
+            answerTheRedFlags(clinician, caseFile);
+            measureTheWorkPlace(clinician, caseFile);
+            giveAnExercise(clinician, caseFile);
+            enterAScore(clinician, caseFile);
+            signTheNote(clinician, caseFile);
+            writeToTheEmployer(clinician, caseFile);
+            clinician.open(caseFile).expectHeading("Map").open("/").expectWords("Marisol Tverdal");
+            for (String page : PAGES) {
+                clinician.open(caseFile + page);
+            }
+        }
+    }
+
+    @Test
+    void theDemoOnAPhone() {
+        try (PackagedApplication demo = PackagedApplication.start(Map.of("quarkus.profile", "demo"));
+                BrowserSession clinician = new BrowserSession(browser, demo.address(), 360)) {
+            clinician.open("/sign-in").type("E-mail or user name", "tamsin").type("Password", DemoPassword.VALUE).press("Sign in");
+            clinician.open("/patients?q=Tverdal").follow("Marisol Tverdal");
+            String caseFile = clinician.page().locator("a[href^='/cases/']").first().getAttribute("href");
+            clinician.open("/").open(caseFile);
+            for (String page : PAGES) {
+                clinician.open(caseFile + page);
+            }
         }
     }
 
@@ -63,7 +92,7 @@ class JourneyIT {
     private static void registerThePatient(BrowserSession clinician) {
         clinician.follow("Patients").follow("Add a patient");
         clinician.type("Given name", "Marisol").type("Family name", "Tverdal").type("Date of birth", "17 Sep 1991").choose("Sex", "female")
-                .choose("Hand preferred", "right-handed").press("Register the patient").expectHeading("Marisol Tverdal");
+                .choose("Hand preferred", "right-handed").type("Employer", "Harbourline Call Services").press("Register the patient").expectHeading("Marisol Tverdal");
     }
 
     private static void openTheCase(BrowserSession clinician) {
@@ -80,5 +109,59 @@ class JourneyIT {
         clinician.tabTo(clinician.button("Save symptoms")).key("Enter");
         clinician.page().waitForURL("**/symptoms/*");
         clinician.check().expectWords("Saved").expectChecked("worst-neck", "5");
+    }
+
+    /** Answers no to every question that is due, saves as often as new ones come, and signs. */
+    private static void answerTheRedFlags(BrowserSession clinician, String caseFile) {
+        clinician.open(caseFile + "/red-flags");
+        for (int round = 0; round < 4; round++) {
+            Locator due = clinician.page().locator("form > .question input[value='no'], .red-flag-rule .question input[value='no']");
+            due.all().stream().filter(no -> !no.isChecked()).forEach(Locator::check);
+            clinician.press("Save answers");
+        }
+        clinician.press("Sign the screen").expectWords("Clear on");
+    }
+
+    private static void measureTheWorkPlace(BrowserSession clinician, String caseFile) {
+        clinician.open(caseFile + "/work-place/edit");
+        Map.of("stature", "1640", "popliteal_height", "405", "elbow_rest_height", "240", "eye_height_sitting", "745", "thigh_clearance", "150",
+                "seat_now", "430", "desk_now", "645", "screen_top_now", "1025", "distance_now", "620").forEach(
+                        (field, value) -> clinician.page().locator("[name='" + field + "']").fill(value));
+        clinician.press("Save the assessment").expectHeading("Work place").expectWords("mm");
+    }
+
+    private static void giveAnExercise(BrowserSession clinician, String caseFile) {
+        clinician.open(caseFile + "/programme/add").open(caseFile + "/programme/add/sh_blade_squeeze");
+        clinician.page().locator("input[name='considered']").all().forEach(Locator::check);
+        clinician.press("Give this exercise").expectHeading("Programme").expectWords("Shoulder blade squeeze");
+    }
+
+    private static void enterAScore(BrowserSession clinician, String caseFile) {
+        clinician.open(caseFile + "/outcomes/ndi");
+        clinician.page().locator("table.grid input").all().forEach(item -> item.fill("2"));
+        clinician.press("Save the answers");
+        clinician.open(caseFile + "/outcomes").expectWords("40");
+    }
+
+    private static void signTheNote(BrowserSession clinician, String caseFile) {
+        clinician.open(caseFile + "/visits").open(caseFile + "/visits/1");
+        clinician.type("Assessment", "Posture at the screen may contribute.").type("Plan", "Shoulder blade squeeze; review in a week.")
+                .press("Sign the note").expectWords("Signed note");
+    }
+
+    private static void writeToTheEmployer(BrowserSession clinician, String caseFile) {
+        clinician.open(caseFile + "/consents/new").choose("To", "Harbourline Call Services").press("Go on");
+        clinician.choose("How it was given", "signed on paper").type("Given on", "4 Mar 2030").type("Until", "4 Sep 2030").press("Record the consent");
+        clinician.open(caseFile + "/letters/new/employer_report").choose("To", "Harbourline Call Services").press("Draft the letter");
+        Map.of("request", "I ask for a headset by 11 March 2030.", "work_status", "Full hours.", "can_do", "She can type and talk for her full hours.")
+                .forEach((section, words) -> clinician.page().locator("[name='" + section + "']").fill(words));
+        Locator first = clinician.page().locator("[name='modifications']");
+        first.nth(0).fill("Headset for calls");
+        first.nth(2).fill("4 Mar 2030");
+        first.nth(3).fill("24 Apr 2030");
+        clinician.press("Save as draft");
+        clinician.choose("The worker's answer", "Shown to the worker: agreed").type("Day", "4 Mar 2030").type("How", "In the visit").press("Record the answer");
+        clinician.page().locator("[name='password']").fill(PASSWORD);
+        clinician.press("Sign the letter").expectWords("It cannot be changed");
     }
 }

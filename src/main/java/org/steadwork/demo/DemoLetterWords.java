@@ -1,0 +1,57 @@
+package org.steadwork.demo;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.steadwork.content.Entry;
+import org.steadwork.web.Dates;
+
+/** What a demo letter says, section by section, from what its file holds: texts, and the cells of tables row after row. */
+public record DemoLetterWords(Map<String, String> texts, Map<String, List<String>> tables) {
+
+    /** Columns of each table of a letter. */
+    public static final int COLUMNS = 4;
+
+    /** Puts a letter's words together. */
+    public static DemoLetterWords of(Entry demo, Entry visit, Entry letter) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        Map<String, List<String>> tables = new LinkedHashMap<>();
+        if (letter.text("kind").equals("employer_report")) {
+            String status = visit.entry("work_status").map(now -> now.text("status").replace('_', ' ')).orElse("not established");
+            texts.put("request", "I ask for the changes below from " + shown(letter, "signed") + ".");
+            texts.put("work_status", "Work status: " + status + ".");
+            texts.put("can_do", letter.optionalText("capacity").orElse("Not established."));
+            letter.optionalText("symptom_words").ifPresent(words -> texts.put("symptoms", words));
+            tables.put("modifications", changes(letter));
+            tables.put("equipment", equipment(letter));
+        } else {
+            Entry note = visit.entry("note").orElse(null);
+            texts.put("request", letter.optionalText("ask").orElse("I would be grateful for your view."));
+            texts.put("findings", note == null ? "See the record." : note.optionalText("subjective").orElse("") + " " + note.optionalText("objective").orElse(""));
+            texts.put("onset", "Since " + Dates.shown(LocalDate.parse(demo.entry("case").orElseThrow().text("onset"))) + ".");
+            texts.put("done", "Treatment has been stopped. " + (note == null ? "" : note.optionalText("plan").orElse("")));
+        }
+        return new DemoLetterWords(texts, tables);
+    }
+
+    private static List<String> changes(Entry letter) {
+        List<String> cells = new ArrayList<>();
+        for (Entry change : letter.entries("modifications")) {
+            cells.addAll(List.of(change.text("what"), "", shown(change, "from"), shown(change, change.has("until") ? "until" : "review")));
+        }
+        return cells.isEmpty() ? List.of("No change asked for", "", "", "") : cells;
+    }
+
+    private static List<String> equipment(Entry letter) {
+        List<String> cells = new ArrayList<>();
+        letter.entries("equipment").forEach(item -> cells.addAll(List.of(item.text("item"), item.text("reason"), "", item.text("priority"))));
+        return cells;
+    }
+
+    private static String shown(Entry entry, String key) {
+        String day = entry.optionalText(key).orElse("");
+        return day.matches("\\d{4}-\\d{2}-\\d{2}") ? Dates.shown(LocalDate.parse(day)) : "";
+    }
+}
