@@ -46,19 +46,26 @@ class FindingCards implements MapPart {
         WorkplaceAssessment latest = assessments.latest(caseFile.id()).orElse(null);
         Map<String, Finding> byCriterion = new LinkedHashMap<>();
         findings.of(caseFile.id()).forEach(finding -> byCriterion.putIfAbsent(finding.criterionId(), finding));
+        String href = CaseTab.WORK_PLACE.href(caseFile.id());
         List<MapCard> cards = new ArrayList<>();
         for (Finding finding : byCriterion.values()) {
             content.criterion(finding.criterionId()).ifPresent(criterion -> {
-                boolean actedOn = finding.advisedOn() != null || finding.agreedOn() != null || finding.doneOn() != null;
-                if (finding.checkedOn() == null || actedOn) {
-                    cards.add(finding(finding, criterion, latest, CaseTab.WORK_PLACE.href(caseFile.id())));
-                }
-                if (actedOn) {
-                    cards.add(action(finding, criterion, CaseTab.WORK_PLACE.href(caseFile.id())));
+                cards.add(finding(finding, criterion, latest, href));
+                if (finding.advisedOn() != null || finding.agreedOn() != null || finding.doneOn() != null) {
+                    cards.add(action(finding, criterion, href));
                 }
             });
         }
+        if (latest != null) {
+            cards.add(lookedAt(latest, byCriterion.values().stream().anyMatch(finding -> finding.checkedOn() == null), href));
+        }
         return cards;
+    }
+
+    /** The rest of what was looked at, so that a work place without a finding is not taken for one nobody looked at. */
+    private static MapCard lookedAt(WorkplaceAssessment latest, boolean anyOpen, String href) {
+        return new MapCard(new CardKey(CardKind.FINDING, "looked-at"), "Looked at on " + Dates.shown(latest.assessedOn()),
+                anyOpen ? "nothing else off" : "nothing off in what was looked at", null, null, href, true, Set.of(), null, Set.of());
     }
 
     private MapCard finding(Finding finding, Criterion criterion, WorkplaceAssessment latest, String href) {

@@ -45,7 +45,7 @@ final class MapBuilder {
     MapBuilder(List<MapCard> given, List<Link> links, Strengths strengths) {
         this.links = links;
         this.strengths = strengths;
-        given.forEach(card -> cards.putIfAbsent(card.key(), card));
+        given.stream().filter(card -> !spent(card, given)).forEach(card -> cards.putIfAbsent(card.key(), card));
         symptoms = ofKind(CardKind.SYMPTOM);
         List<Candidate> candidates = Ranking.of(symptoms.stream().map(c -> new Complaint(c.key().ref(), c.regions())).toList(),
                 ofKind(CardKind.FINDING).stream().filter(c -> c.grounds() != null).map(this::workFinding).toList());
@@ -56,6 +56,13 @@ final class MapBuilder {
         number(symptoms, "1");
         number(findings, "A");
         number(actions, "a");
+    }
+
+    /** A finding that is in range again stays only while something on the map hangs on it. */
+    private boolean spent(MapCard card, List<MapCard> given) {
+        return card.key().kind() == CardKind.FINDING && card.settled() && !card.regions().isEmpty()
+                && links.stream().noneMatch(link -> link.from().equals(card.key()) || link.to().equals(card.key()))
+                && given.stream().noneMatch(other -> other.answers().contains(card.key()));
     }
 
     private List<MapCard> ofKind(CardKind kind) {

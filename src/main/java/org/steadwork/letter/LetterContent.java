@@ -58,6 +58,16 @@ class LetterContent {
         return kinds.find(key).orElseThrow(NotFoundException::new);
     }
 
+    /** Returns the title of a kind; the key itself when the content no longer has the kind, as an old letter may outlive it. */
+    String title(String key) {
+        return kinds.find(key).map(LetterKind::title).orElse(key.replace('_', ' '));
+    }
+
+    /** True for a kind that is not held up for anything. */
+    boolean atOnce(String key) {
+        return kinds.find(key).filter(kind -> kind.seenFirst() == LetterKind.SeenFirst.COPY_AT_ONCE).isPresent();
+    }
+
     Template template(LetterKind kind) {
         Template template = engine.getTemplate("letter/" + kind.key());
         if (template == null) {

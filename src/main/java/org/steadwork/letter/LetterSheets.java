@@ -83,7 +83,7 @@ class LetterSheets {
     }
 
     private TemplateInstance signed(CaseHead head, Letter letter, SignedLetter signed, Form typed, String note) {
-        SignedView view = new SignedView(LetterView.path(letter), content.kind(letter.kind()).title(), signed,
+        SignedView view = new SignedView(LetterView.path(letter), content.title(letter.kind()), signed,
                 IntStream.rangeClosed(1, signed.pages()).boxed().toList(), signed.untouched(), letters.events(letter),
                 letters.withdrawal(letter).orElse(null));
         return Templates.signedLetter(head, view, typed == null ? Form.empty() : typed, note);

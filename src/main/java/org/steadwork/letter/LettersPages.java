@@ -59,7 +59,7 @@ class LettersPages {
     public Response letters(@RestPath long id) {
         CaseHead head = heads.open(id, CaseTab.LETTERS);
         List<Offer> offers = content.kinds().stream().map(kind -> new Offer(kind.key(), kind.offer())).toList();
-        List<Listed> listed = letters.ofCase(id).stream().map(row -> new Listed(row, content.kind(row.kind()).title())).toList();
+        List<Listed> listed = letters.ofCase(id).stream().map(row -> new Listed(row, content.title(row.kind()))).toList();
         return Answers.page(Templates.caseLetters(head, offers, listed, consents.ofCase(id).stream().map(this::row).toList()));
     }
 

@@ -27,11 +27,10 @@ class UnsignedLetters implements Attention {
     }
 
     private Entry entry(Letter letter) {
-        LetterKind kind = content.kind(letter.kind());
         CaseFile file = letter.caseFile();
-        Urgency urgency = kind.seenFirst() == LetterKind.SeenFirst.COPY_AT_ONCE ? Urgency.TODAY : Urgency.SOON;
+        Urgency urgency = content.atOnce(letter.kind()) ? Urgency.TODAY : Urgency.SOON;
         LocalDate since = letter.draftedAt().atZone(ZoneId.systemDefault()).toLocalDate();
-        return new Entry(file.id(), file.patient().name(), urgency, "Unsigned", since, kind.title() + " is drafted and not signed.",
+        return new Entry(file.id(), file.patient().name(), urgency, "Unsigned", since, content.title(letter.kind()) + " is drafted and not signed.",
                 "Open the letter", LetterView.path(letter));
     }
 }

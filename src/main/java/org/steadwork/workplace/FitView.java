@@ -114,7 +114,7 @@ final class FitView {
                         + Numerals.mm(recorded.station().homeRow()) + " − desk top " + Numerals.mm(recorded.station().topThickness()) + " − thigh "
                         + Numerals.mm(recorded.person().measure(BodyMeasure.THIGH_CLEARANCE).value()) + " = " + Numerals.mm(room.room())
                         + "; at least " + Numerals.mm(room.least()) + " is needed",
-                Numerals.mm(room.room()), room.tradeOffs().stream().map(choice -> new Choice(Numerals.setting(choice.desk()),
+                Numerals.mm(room.room()), Numerals.mm(room.least()), room.tradeOffs().stream().map(choice -> new Choice(Numerals.setting(choice.desk()),
                         WorkplaceWords.amount(Deviation.ELBOW, choice.elbow()), WorkplaceWords.amount(Deviation.CLEARANCE, choice.clearance()))).toList()))
                 .orElse(null);
     }

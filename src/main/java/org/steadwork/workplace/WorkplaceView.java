@@ -25,7 +25,7 @@ record WorkplaceView(WorkplaceAssessment assessment, List<WorkplaceAssessment> l
     }
 
     /** What elbow and thigh cannot both have. */
-    record Room(String working, String room, List<Choice> choices) {
+    record Room(String working, String room, String least, List<Choice> choices) {
     }
 
     /** One way to share it. */

@@ -57,6 +57,9 @@ class FeatureCardsTest {
     MeasureCards measures;
 
     @Inject
+    CaseMaps maps;
+
+    @Inject
     Prescriptions prescriptions;
 
     @Inject
@@ -127,7 +130,7 @@ class FeatureCardsTest {
         long id = cases.open("Uma", "Doneham");
         found(id, new BigDecimal("7"), "PH-1", null, "OUT_OF_RANGE", "2026-03-04", "2026-03-20", null);
         List<MapCard> cards = findings.cards(file(id));
-        assertEquals(List.of(CardKind.FINDING, CardKind.ACTION), cards.stream().map(c -> c.key().kind()).toList());
+        assertEquals(List.of(CardKind.FINDING, CardKind.ACTION, CardKind.FINDING), cards.stream().map(c -> c.key().kind()).toList());
         MapCard action = cards.get(1);
         assertEquals("In place since 20 Mar 2026", plain(action.line()));
         assertTrue(action.settled());
@@ -135,14 +138,16 @@ class FeatureCardsTest {
     }
 
     @Test
-    void aFindingThatWasCheckedIsNoCandidateAndGoesWhenNothingCameOfIt() {
+    void aFindingThatWasCheckedIsNoCandidateAndGoesWhenNothingHangsOnIt() {
         long id = cases.open("Uma", "Checkedham");
         found(id, new BigDecimal("7"), "PH-1", null, "IN_RANGE", null, null, "2026-03-25");
         found(id, new BigDecimal("7"), "SC-1", new BigDecimal("0"), "IN_RANGE", "2026-03-04", "2026-03-20", "2026-03-25");
         List<MapCard> cards = findings.cards(file(id));
-        assertEquals(List.of("SC-1"), cards.stream().filter(c -> c.key().kind() == CardKind.FINDING).map(c -> c.key().ref()).toList());
-        assertNull(cards.get(0).grounds());
-        assertTrue(cards.get(0).settled());
+        assertTrue(cards.stream().allMatch(card -> card.grounds() == null));
+        MapView map = maps.of(file(id));
+        assertEquals(List.of("A Screen top, from eye height", "Looked at on 4 Mar 2026"),
+                map.findings().stream().map(cell -> plain(cell.title())).toList());
+        assertEquals("nothing off in what was looked at", map.findings().get(1).card().line());
     }
 
     @Transactional
@@ -174,7 +179,7 @@ class FeatureCardsTest {
         List<MapCard> cards = exercises.cards(file(id));
         assertEquals(1, cards.size());
         assertEquals("17 of 20 sessions, week to 10 Mar 2026", plain(cards.get(0).line()));
-        assertEquals(exercise.name() + ", right", cards.get(0).title());
+        assertEquals(exercise.name() + ", right side", cards.get(0).title());
         assertEquals(exercise.regions(), cards.get(0).regions());
     }
 

@@ -71,6 +71,37 @@ class ScreeningSafetyTest {
         assertTrue(result.suspended().contains("all_treatment"));
     }
 
+    /** No rule looks at this question, so the question alone has to speak. */
+    @Test
+    void anUnknownQuestionSpeaksWithoutARule() {
+        allNo(Set.of("shoulder"));
+        answers.put("sh_dislocated", Answer.UNKNOWN);
+        assertEquals(Optional.of(Urgency.EMERGENCY_NOW), screen(Set.of("shoulder")).urgency());
+    }
+
+    /** The question alone asks for a talk with a doctor; the rule with the neck pain for more. */
+    @Test
+    void anUnknownAnswerCountsAsYesInsideARule() {
+        allNo(NECK);
+        answers.put("gen_cancer_history", Answer.UNKNOWN);
+        assertEquals(Optional.of(Urgency.URGENT_2_WEEKS), neck().urgency());
+        assertNotEquals(Verdict.POSITIVE, neck().verdict());
+    }
+
+    @Test
+    void anOpenConditionKeepsItsQuestionsDueAndOnlyANoTakesThemAway() {
+        for (Answer open : List.of(Answer.YES, Answer.UNKNOWN, Answer.NOT_ASKED)) {
+            answers.put("fact_injury_10_days", open);
+            assertTrue(kneeInjuryIsDue(), open.label());
+        }
+        answers.put("fact_injury_10_days", Answer.NO);
+        assertFalse(kneeInjuryIsDue());
+    }
+
+    private boolean kneeInjuryIsDue() {
+        return screen(Set.of("knee")).due().stream().anyMatch(due -> due.key().equals("kn_injury_rule"));
+    }
+
     @Test
     void bloodPressureNotTakenLeavesTheScreenIncompleteAndHandsOnNeckCareSuspended() {
         allNo(NECK);

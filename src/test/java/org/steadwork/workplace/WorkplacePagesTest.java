@@ -179,6 +179,42 @@ class WorkplacePagesTest {
         assertTrue(visitor.page().text().contains("One measurement would settle"));
     }
 
+    /** Source: worked example of a woman of 1630 mm (seat ± 27.4, floor to elbow ± 45.2, floor to eye ± 33.0), see body-estimates.csv. */
+    @Test
+    void heightsAboveTheFloorAreSurerThanTheirParts() {
+        long id = cases.open("Euphemia", "Northcote");
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        visitor.open(page(id) + "/edit");
+        visitor.submit(page(id) + "/edit", Map.of("assessedOn", "4 Mar 2026", "stature", "1630", "popliteal_height_estimate", "yes",
+                "elbow_rest_height_estimate", "yes", "eye_height_sitting_estimate", "yes", "seat_low", "380", "seat_high", "530", "desk_low", "600",
+                "desk_high", "900", "do", "save"));
+        assertEquals(200, visitor.status());
+        String shown = plain(visitor.page().text());
+        assertTrue(shown.contains("seat ± 27 mm, keys ± 45 mm, screen top ± 33 mm"), shown);
+    }
+
+    @Test
+    void whatCannotBeHadTogetherIsSaidWithItsWorking() {
+        long id = cases.open("Hesper", "Vandeleur");
+        // worked case 11: E 230, T 200, k 30, t 30 leave −30
+        Visitor visitor = save(id, Map.of("assessedOn", "4 Mar 2026", "popliteal_height", "440", "shoe", "25", "elbow_rest_height", "230",
+                "eye_height_sitting", "780", "thigh_clearance", "200", "seat_low", "400", "seat_high", "510", "desk_low", "650", "desk_high", "850"));
+        String shown = plain(visitor.page().text());
+        assertTrue(shown.contains("leave −30 mm between elbow and thigh; at least 10 mm is needed"), shown);
+        List<String> desks = visitor.page().select("#s-room").parents().select("section:has(#s-room) tbody th").eachText().stream()
+                .map(WorkplacePagesTest::plain).distinct().toList();
+        assertEquals(List.of("665 mm", "695 mm", "715 mm"), desks);
+    }
+
+    @Test
+    void whatIsWrittenIsShownAsText() {
+        long id = cases.open("Lucasta", "Merriman");
+        Visitor visitor = save(id, with(Map.of("place", "<b>Desk</b> & {chair}", "notes", "<script>alert(1)</script>")));
+        assertEquals(200, visitor.status());
+        assertTrue(visitor.page().text().contains("<b>Desk</b> & {chair}"));
+        assertTrue(visitor.page().select("main script").isEmpty());
+    }
+
     @Test
     void withoutStatureNothingIsEstimated() {
         long id = cases.open("Hyacinth", "Loxley");

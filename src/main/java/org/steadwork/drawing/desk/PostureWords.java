@@ -28,10 +28,10 @@ final class PostureWords {
                 words.add("upper back rounded " + Math.round(bend.slump()) + "°");
             }
         }
-        if (BodyPart.ARM.measured(stage.body(), stage.standing()) && d.missing(Target.ELBOW).isEmpty()) {
-            if (bend.shrug() > 8) {
-                words.add("shoulders lifted " + Math.round(bend.shrug()) + " mm");
-            }
+        if (d.missing(Target.ELBOW).isEmpty() && bend.shrug() > 8) {
+            words.add("shoulders lifted " + Math.round(bend.shrug()) + " mm");
+        }
+        if (d.missing(Target.ELBOW).isEmpty() && stage.body().measured(BodyMeasure.UPPER_ARM) && stage.body().measured(BodyMeasure.FOREARM_HAND)) {
             if (now.arm().abduction() > 12) {
                 words.add("upper arm held out " + Math.round(now.arm().abduction()) + "°");
             }

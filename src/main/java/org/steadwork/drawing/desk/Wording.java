@@ -176,7 +176,7 @@ final class Wording {
 
     private Label desk() {
         double lower = is.of(DESK_HEIGHT) - willBe.of(DESK_HEIGHT);
-        String change = Math.abs(lower) >= LEVEL && show == Show.BOTH ? off(lower, "too high: ", "too low: ") : "";
+        String change = Math.abs(lower) >= LEVEL && show == Show.BOTH && now.state(Target.ELBOW).off() ? off(lower, "too high: ", "too low: ") : "";
         Meaning meaning = d -> (d == now ? change : "")
                 + (Math.abs(d.elbow) < LEVEL ? "keys at elbow height" : "keys " + off(d.elbow, "above elbow", "below elbow"));
         return label(Label.Topic.DESK, change("Desk", DESK_HEIGHT), Target.ELBOW, meaning);

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param measure what to measure
  * @param giveOrTake half the 95 % interval of its present value, in mm; NaN when it was not looked at
  * @param atStake how much the cost of the proposed setting could rise: weighted mm outside green ÷ 10
- * @param open today's findings whose verdict differs between the ends of the interval
+ * @param open today's findings whose verdict differs between the ends of the interval; the clearance also when it differs
+ *     whether elbow and thigh can both be in range at all
  * @param whenLow the best setting if the measure were at the low end; empty when it was not looked at
  * @param whenHigh the best setting if it were at the high end
  */
@@ -55,6 +56,10 @@ public record Settling(BodyMeasure measure, double giveOrTake, double atStake, L
             if (low.verdict(deviation, today) != high.verdict(deviation, today)) {
                 open.add(deviation);
             }
+        }
+        boolean roomDiffers = Room.of(low, best).enough() != Room.of(high, best).enough();
+        if (roomDiffers && !open.contains(Deviation.CLEARANCE)) {
+            open.add(Deviation.CLEARANCE);
         }
         return new Settling(measure, taken.giveOrTake(), atStake, List.copyOf(open), Optional.of(new Scan(low).best()),
                 Optional.of(new Scan(high).best()));

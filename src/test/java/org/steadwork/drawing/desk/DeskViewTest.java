@@ -82,6 +82,24 @@ class DeskViewTest {
     }
 
     @Test
+    void anArmWhoseElbowIsKnownIsNotCalledUnmeasured() {
+        DeskScene scene = WorkedScenes.without(WorkedScenes.scene("case-6"), BodyMeasure.UPPER_ARM, BodyMeasure.FOREARM_HAND);
+        DeskView view = DeskView.draw(scene, Show.BOTH, DeskView.PAGE);
+        assertEquals(0, dotted(view, "path"));
+        assertFalse(view.alternative().contains("upper arm"), view.alternative());
+    }
+
+    @Test
+    void aDeskInRangeIsNotCalledTooHigh() {
+        DeskScene s = WorkedScenes.scene("case-6");
+        Map<Setting, Double> lower = new EnumMap<>(s.present().settings());
+        lower.put(Setting.DESK_HEIGHT, 715.);
+        DeskScene scene = new DeskScene(s.id(), s.title(), s.note(), s.posture(), s.glasses(), s.body(), s.present(),
+                new DeskState(s.present().seat(), s.present().screen(), lower), s.bands());
+        assertTrue(DeskView.draw(scene, Show.BOTH, DeskView.PAGE).alternative().contains("Desk 720 to 715: now keys at elbow height (in range)"));
+    }
+
+    @Test
     void furnitureThatWasNotMeasuredIsDottedAndNotJudged() {
         DeskScene scene = WorkedScenes.asFoundWithout(WorkedScenes.scene("case-1"), Setting.DESK_HEIGHT, Setting.SCREEN_DISTANCE);
         DeskView view = DeskView.draw(scene, Show.BOTH, DeskView.PAGE);

@@ -202,6 +202,23 @@ class FitPropertiesTest {
     }
 
     @Test
+    void aThighThatDecidesWhetherBothCanBeHadIsToBeMeasured() {
+        Map<BodyMeasure, Measurement> body = new EnumMap<>(BodyMeasure.class);
+        body.put(BodyMeasure.POPLITEAL_HEIGHT, Measurement.measured(400, 2));
+        body.put(BodyMeasure.ELBOW_REST_HEIGHT, Measurement.measured(215, 4));
+        // K = 215 − 30 − 30 − 163 = −8, below the 10 that is needed; within give or take it may be enough
+        body.put(BodyMeasure.THIGH_CLEARANCE, Measurement.estimated(163, 13));
+        Settings today = new Settings(Double.NaN, 0, 420, 0, 740, Double.NaN, Double.NaN, Double.NaN);
+        Workstation station = Workstation.of(Map.of(Part.SEAT, Travel.of(400, 520), Part.DESK, Travel.fixed(740)), today, 30, 30);
+        FitResult result = FitSolver.solve(Person.of(body, Lenses.SINGLE_OR_NONE), station, TARGETS);
+        assertEquals(-8, result.room().orElseThrow().room(), 1e-9);
+        assertEquals(BodyMeasure.THIGH_CLEARANCE, result.settling().orElseThrow().measure());
+        assertTrue(result.settling().orElseThrow().open().contains(Deviation.CLEARANCE));
+        Person surely = Person.of(body, Lenses.SINGLE_OR_NONE).with(BodyMeasure.THIGH_CLEARANCE, Measurement.estimated(163, 2));
+        assertTrue(FitSolver.solve(surely, station, TARGETS).settling().isEmpty());
+    }
+
+    @Test
     void itIsFastEnoughToRunWithThePage() {
         Person person = person();
         Workstation station = station();
