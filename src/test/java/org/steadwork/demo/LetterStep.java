@@ -95,11 +95,11 @@ final class LetterStep implements WalkStep {
     private static FilledForm fill(WalkedVisit visit, Entry letter, FilledForm form) {
         DemoLetterWords words = DemoLetterWords.of(visit.demo(), visit.entry(), letter);
         words.texts().forEach((section, text) -> {
-            if (form.offers(section)) { // what the consent does not cover is not offered
-                form.set(section, text);
+            if (!section.equals("symptoms") || form.offers("text-symptoms")) { // what the consent does not cover is not offered
+                form.set("text-" + section, text);
             }
         });
-        words.tables().forEach((section, cells) -> form.setAll(section, cells));
+        words.tables().forEach((section, cells) -> form.setAll("rows-" + section, cells));
         return form;
     }
 

@@ -29,7 +29,8 @@ class JourneyIT {
 
     @BeforeAll
     static void start() {
-        application = PackagedApplication.start(Map.of("steadwork.demo-now", "2030-03-04T09:20"));
+        application = PackagedApplication.start(Map.of("steadwork.demo-now", "2030-03-04T09:20", "steadwork.clinic.name",
+                "Alderwick Occupational Physiotherapy", "steadwork.clinic.phone", "01632 960100"));
         playwright = Browsers.playwright();
         browser = Browsers.chromium(playwright);
     }
@@ -153,9 +154,9 @@ class JourneyIT {
         clinician.open(caseFile + "/consents/new").choose("To", "Harbourline Call Services").press("Go on");
         clinician.choose("How it was given", "signed on paper").type("Given on", "4 Mar 2030").type("Until", "4 Sep 2030").press("Record the consent");
         clinician.open(caseFile + "/letters/new/employer_report").choose("To", "Harbourline Call Services").press("Draft the letter");
-        Map.of("request", "I ask for a headset by 11 March 2030.", "work_status", "Full hours.", "can_do", "She can type and talk for her full hours.")
+        Map.of("text-request", "I ask for a headset by 11 March 2030.", "text-work_status", "Full hours.", "text-can_do", "She can type and talk for her full hours.")
                 .forEach((section, words) -> clinician.page().locator("[name='" + section + "']").fill(words));
-        Locator first = clinician.page().locator("[name='modifications']");
+        Locator first = clinician.page().locator("[name='rows-modifications']");
         first.nth(0).fill("Headset for calls");
         first.nth(2).fill("4 Mar 2030");
         first.nth(3).fill("24 Apr 2030");
