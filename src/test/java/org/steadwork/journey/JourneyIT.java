@@ -158,10 +158,12 @@ class JourneyIT {
                 .forEach((section, words) -> clinician.page().locator("[name='" + section + "']").fill(words));
         Locator first = clinician.page().locator("[name='rows-modifications']");
         first.nth(0).fill("Headset for calls");
+        first.nth(1).fill("One headset");
         first.nth(2).fill("4 Mar 2030");
         first.nth(3).fill("24 Apr 2030");
         clinician.press("Save as draft");
         clinician.choose("The worker's answer", "Shown to the worker: agreed").type("Day", "4 Mar 2030").type("How", "In the visit").press("Record the answer");
+        clinician.page().locator("[name^='why-']").all().forEach(why -> why.fill("Needed to make sense of the request."));
         clinician.page().locator("[name='password']").fill(PASSWORD);
         clinician.press("Sign the letter").expectWords("It cannot be changed");
     }
