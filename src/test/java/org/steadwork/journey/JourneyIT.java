@@ -97,7 +97,7 @@ class JourneyIT {
     }
 
     private static void openTheCase(BrowserSession clinician) {
-        clinician.follow("Open a case").type("Complaint", "Neck and right shoulder ache").type("Since", "21 Jan 2030")
+        clinician.follow("Open a case").type("Complaint", "Neck and right shoulder ache").type("Since", "21 Jan 2030").type("Next review", "11 Mar 2030")
                 .press("Open the case").expectHeading("Symptoms");
     }
 
