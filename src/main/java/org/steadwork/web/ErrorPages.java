@@ -63,9 +63,17 @@ class ErrorPages {
         return page(status, "Not done", "This request could not be taken as it was sent.", RETRY);
     }
 
+    /** A stored thing that was tampered with: said in words, and loud in the log. */
+    @ServerExceptionMapper
+    Response broken(BrokenRecordException e) {
+        String mark = mark();
+        LOG.errorf("%s (%s)", e.what(), mark);
+        return page(500, "Not handed out", e.what() + ".", e.help() + " Give the lead of the clinic this mark: " + mark + ".");
+    }
+
     @ServerExceptionMapper
     Response broken(Exception e) {
-        String mark = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
+        String mark = mark();
         LOG.errorf(e, "Unexpected failure %s", mark);
         return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",
                 "Try again. If it happens again, give the lead of the clinic this mark: " + mark + ".");
@@ -78,6 +86,10 @@ class ErrorPages {
             response.setEntity(Templates.error("Not done", "This request could not be taken as it was sent.", RETRY).render(), null,
                     MediaType.TEXT_HTML_TYPE.withCharset("utf-8"));
         }
+    }
+
+    private static String mark() {
+        return HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
     }
 
     private static Response page(int status, String title, String lead, String help) {
