@@ -5,6 +5,7 @@ import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
+import jakarta.persistence.OptimisticLockException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -13,8 +14,10 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
 import java.util.HexFormat;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -28,6 +31,9 @@ class ErrorPages {
     }
 
     private static final String RETRY = "Go back, load the page again and try once more. Nothing was changed.";
+    /** What SQL calls a key that exists already; both databases say so. */
+    private static final String DUPLICATE = "23505";
+    private static final int DEEPEST_CAUSE = 12;
     private static final Logger LOG = Logger.getLogger(ErrorPages.class);
 
     @ServerExceptionMapper
@@ -73,6 +79,10 @@ class ErrorPages {
 
     @ServerExceptionMapper
     Response broken(Exception e) {
+        if (collided(e, DEEPEST_CAUSE)) {
+            return page(409, "Saved at the same moment", "The same thing was saved twice at one moment, by a double click or by somebody else."
+                    + " One save was stored; this one was not.", "Go back, load the page again and look at what is stored.");
+        }
         String mark = mark();
         LOG.errorf(e, "Unexpected failure %s", mark);
         return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",
@@ -86,6 +96,15 @@ class ErrorPages {
             response.setEntity(Templates.error("Not done", "This request could not be taken as it was sent.", RETRY).render(), null,
                     MediaType.TEXT_HTML_TYPE.withCharset("utf-8"));
         }
+    }
+
+    /** True when the database refused a second writer: a row that is there already, or one that changed since it was read. */
+    private static boolean collided(Throwable e, int deepest) {
+        if (e == null || deepest == 0) {
+            return false;
+        }
+        return e instanceof OptimisticLockException || e instanceof SQLException sql && DUPLICATE.equals(sql.getSQLState())
+                || collided(e.getCause(), deepest - 1) || Stream.of(e.getSuppressed()).anyMatch(one -> collided(one, deepest - 1));
     }
 
     private static String mark() {

@@ -93,7 +93,7 @@ class FullCase {
         send(visitor, flags, flags + "/screens", Map.of("occasion", "full"), Map.of());
     }
 
-    private static void letters(Visitor visitor, String path, Map<String, String> parts) {
+    private void letters(Visitor visitor, String path, Map<String, String> parts) {
         String letters = path + "/letters";
         String employer = option(visitor.open(path + "/consents/new"), "employer-");
         send(visitor, path + "/consents/new", Map.of("to", employer, "how", "spoken"));

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
@@ -97,6 +98,23 @@ class HostileFormsTest {
             judge("GET " + broken, "");
         }
         assertTrue(wrong.isEmpty(), this::report);
+    }
+
+    /** Eight send the same at one moment: one is stored, whoever collides with it is told so. */
+    @Test
+    void whatIsSavedTwiceAtOneMomentIsStoredOrRefusedInWords() {
+        FullCase.Made made = cases.make("Dora", "Hostley-Double");
+        Map<String, Map<String, String>> forms = Map.of("/visits", Map.of("visitedOn", "1 Apr 2026"), "/outcomes", Map.of("on", "1 Apr 2026", "s_nprs_now", "4"),
+                "/symptoms/new", Map.of("reportedOn", "1 Apr 2026", "now-neck", "2"), "/programme/add/gn_breathing", Map.of("startedOn", "1 Apr 2026"),
+                "/programme/conditions", Map.of("pregnant", "yes"), "/work-place/edit", Map.of("assessedOn", "1 Apr 2026"));
+        forms.forEach((path, changes) -> {
+            List<Visitor> eight = Stream.generate(() -> accounts.visitor(Role.CLINICIAN)).limit(8).toList();
+            eight.forEach(one -> one.open(made.path() + path));
+            eight.parallelStream().forEach(one -> one.submit(made.path() + path, changes));
+            List<Integer> answers = eight.stream().map(Visitor::status).sorted().toList();
+            assertEquals(200, answers.get(0), path + " " + answers);
+            assertTrue(Set.of(200, 409, 422).containsAll(answers), path + " " + answers);
+        });
     }
 
     /** Walks from page to page and takes one form of each shape; those that end something come last. */

@@ -39,7 +39,7 @@ record Route(String method, String path, String roles) {
                 }
             }
         }
-        routes.sort(Comparator.comparing(Route::path).thenComparing(Route::method));
+        routes.sort(Comparator.comparing(Route::toString));
         return routes;
     }
 
@@ -58,7 +58,7 @@ record Route(String method, String path, String roles) {
     }
 
     private static String roles(JavaClass pages, JavaMethod method) {
-        for (HasAnnotations<?> place : List.of(method, pages)) {
+        for (HasAnnotations<?> place : new HasAnnotations<?>[]{method, pages}) {
             if (place.isAnnotatedWith(RolesAllowed.class.getName())) {
                 return String.join(",", (String[]) value(place, RolesAllowed.class));
             }
