@@ -16,6 +16,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.util.HexFormat;
+import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.stream.Stream;
 import org.jboss.logging.Logger;
@@ -31,8 +32,8 @@ class ErrorPages {
     }
 
     private static final String RETRY = "Go back, load the page again and try once more. Nothing was changed.";
-    /** What SQL calls a key that exists already; both databases say so. */
-    private static final String DUPLICATE = "23505";
+    /** What SQL calls a key that exists already, a lock that could not be had, and two writers that wait for each other. */
+    private static final Set<String> COLLISIONS = Set.of("23505", "55P03", "HYT00", "40P01", "40001");
     private static final int DEEPEST_CAUSE = 12;
     private static final Logger LOG = Logger.getLogger(ErrorPages.class);
 
@@ -65,6 +66,10 @@ class ErrorPages {
         }
         if (status == 404) {
             return notFound(null);
+        }
+        if (status == 413) {
+            return page(413, "Too much at once", "One field of this form holds more than can be taken, or a file is too large.",
+                    "Go back, your words are still there; shorten them or part them, and save again. Nothing was changed.");
         }
         return page(status, "Not done", "This request could not be taken as it was sent.", RETRY);
     }
@@ -103,7 +108,7 @@ class ErrorPages {
         if (e == null || deepest == 0) {
             return false;
         }
-        return e instanceof OptimisticLockException || e instanceof SQLException sql && DUPLICATE.equals(sql.getSQLState())
+        return e instanceof OptimisticLockException || e instanceof SQLException sql && sql.getSQLState() != null && COLLISIONS.contains(sql.getSQLState())
                 || collided(e.getCause(), deepest - 1) || Stream.of(e.getSuppressed()).anyMatch(one -> collided(one, deepest - 1));
     }
 

@@ -96,7 +96,7 @@ class FullCase {
     private void letters(Visitor visitor, String path, Map<String, String> parts) {
         String letters = path + "/letters";
         String employer = option(visitor.open(path + "/consents/new"), "employer-");
-        send(visitor, path + "/consents/new", Map.of("to", employer, "how", "spoken"));
+        send(visitor, path + "/consents/new?to=" + employer, path + "/consents/new", Map.of("how", "spoken"), Map.of());
         parts.put("consent", number(visitor.open(letters).outerHtml(), "/consents/(\\d+)"));
         send(visitor, letters + "/new/employer_report", Map.of("to", employer));
         send(visitor, letters + "/1", letters + "/1", REPORT, Map.of("rows-modifications", List.of("Headset", "2 h of calls a day", "4 Dec 2026", "15 Jan 2027")));

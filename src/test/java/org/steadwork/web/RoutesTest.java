@@ -47,7 +47,7 @@ class RoutesTest {
     @BeforeEach
     void aCaseWithSomethingOnEveryPage() {
         if (made == null) {
-            made = cases.make("Rosalind", "Routledge-Ostrander");
+            made = cases.make("Rosalind", "Routledge-" + System.nanoTime());
         }
     }
 
