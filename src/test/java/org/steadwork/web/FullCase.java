@@ -104,7 +104,9 @@ class FullCase {
         send(visitor, letters + "/1", letters + "/1/record/shown", Map.of("answer", "agreed", "how", "in the visit", "happenedOn",
                 day.isEmpty() ? Dates.shown(LocalDate.now(clock)) : day), Map.of());
         visitor.page().select("form#edit").attr("action", letters + "/1/sign");
-        visitor.submit(letters + "/1/sign", Map.of("password", TestAccounts.PASSWORD));
+        Map<String, String> signed = new LinkedHashMap<>(Map.of("password", TestAccounts.PASSWORD));
+        visitor.page().select("input[form=edit]:not([type=password])").forEach(asked -> signed.put(asked.attr("name"), "Needed for the request."));
+        visitor.submit(letters + "/1/sign", signed);
         assertEquals(200, visitor.status(), visitor.page().text());
         send(visitor, letters + "/new/employer_report", Map.of("to", employer));
     }
