@@ -32,6 +32,6 @@ class ReviewsDue implements Attention {
         }
         long days = today.toEpochDay() - due.toEpochDay();
         return new Entry(file.id(), file.patient().name(), Urgency.TODAY, "Overdue", due, "Review was due on " + Dates.shown(due) + ", " + days
-                + (days == 1 ? " day ago." : " days ago."), "Hold or move the review", href);
+                + (days == 1 ? " day ago." : " days ago."), "Hold or move the review", href).marked("near");
     }
 }

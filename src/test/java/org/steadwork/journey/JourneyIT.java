@@ -150,7 +150,7 @@ class JourneyIT {
     }
 
     private static void writeToTheEmployer(BrowserSession clinician, String caseFile) {
-        clinician.open(caseFile + "/consents/new").choose("To", "Harbourline Call Services").press("Go on");
+        clinician.open(caseFile + "/consents/new").choose("To", "Harbourline Call Services").press("Choose the reader");
         clinician.choose("How it was given", "signed on paper").type("Given on", "4 Mar 2030").type("Until", "4 Sep 2030").press("Record the consent");
         clinician.open(caseFile + "/letters/new/employer_report").choose("To", "Harbourline Call Services").press("Draft the letter");
         Map.of("request", "I ask for a headset by 11 March 2030.", "work_status", "Full hours.", "can_do", "She can type and talk for her full hours.")
