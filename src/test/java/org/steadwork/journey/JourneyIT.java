@@ -160,7 +160,7 @@ class JourneyIT {
         first.nth(2).fill("4 Mar 2030");
         first.nth(3).fill("24 Apr 2030");
         clinician.press("Save as draft");
-        clinician.choose("The worker's answer", "Shown to the worker: agreed").type("Day", "4 Mar 2030").type("How", "In the visit").press("Record the answer");
+        clinician.choose("The worker’s answer", "Shown to the worker: agreed").type("Day", "4 Mar 2030").type("How", "In the visit").press("Record the answer");
         clinician.page().locator("[name='password']").fill(PASSWORD);
         clinician.press("Sign the letter").expectWords("It cannot be changed");
     }
