@@ -22,8 +22,18 @@ public interface Attention {
      * @param reason why it is here, in words
      * @param action the one action that clears it, as a verb with its object
      * @param href where that is done
+     * @param mark the shape beside the label, a modifier of the status class: open for what is to do, near for what is late
+     *     or a caution, out for a red flag
      */
-    record Entry(long caseId, String patient, Urgency urgency, String label, LocalDate since, String reason, String action, String href) {
+    record Entry(long caseId, String patient, Urgency urgency, String label, LocalDate since, String reason, String action, String href, String mark) {
+
+        public Entry(long caseId, String patient, Urgency urgency, String label, LocalDate since, String reason, String action, String href) {
+            this(caseId, patient, urgency, label, since, reason, action, href, "open");
+        }
+
+        public Entry marked(String shape) {
+            return new Entry(caseId, patient, urgency, label, since, reason, action, href, shape);
+        }
     }
 
     List<Entry> entries(LocalDate today);

@@ -25,6 +25,6 @@ class MissedVisits implements Attention {
     private static Entry entry(Visit visit) {
         return new Entry(visit.caseFile().id(), visit.caseFile().patient().name(), Attention.Urgency.TODAY, "Missed visit", visit.visitedOn(),
                 "Visit " + visit.number() + " of " + Dates.shown(visit.visitedOn()) + " was missed. How things are since is unknown.",
-                "Phone and write the note", CaseTab.VISITS.href(visit.caseFile().id()) + "/" + visit.number());
+                "Phone and write the note", CaseTab.VISITS.href(visit.caseFile().id()) + "/" + visit.number()).marked("near");
     }
 }

@@ -28,10 +28,10 @@ class ReviewsDue implements Attention {
             return new Entry(file.id(), file.patient().name(), Urgency.SOON, "No review set", file.openedOn(), "No next review is set.", "Set the next review", href);
         }
         if (due.isEqual(today)) {
-            return new Entry(file.id(), file.patient().name(), Urgency.TODAY, "Review due", due, "Review due today.", "Open the visit", href);
+            return new Entry(file.id(), file.patient().name(), Urgency.TODAY, "Review due", due, "The next review is set for today.", "Open the visit", href);
         }
         long days = today.toEpochDay() - due.toEpochDay();
         return new Entry(file.id(), file.patient().name(), Urgency.TODAY, "Overdue", due, "Review was due on " + Dates.shown(due) + ", " + days
-                + (days == 1 ? " day ago." : " days ago."), "Hold or move the review", href);
+                + (days == 1 ? " day ago." : " days ago."), "Hold or move the review", href).marked("near");
     }
 }

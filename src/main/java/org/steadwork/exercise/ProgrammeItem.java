@@ -76,19 +76,22 @@ record ProgrammeItem(Prescription given, Exercise exercise, CaseSafety.Verdict v
         return reported.isEmpty() ? null : reported.get(reported.size() - 1);
     }
 
-    /** For example {@code 17 of 20}. */
+    /** For example {@code 17 of 20}; only the number planned while nothing was reported. */
     public String kept() {
-        Adherence last = latest() == null ? new Adherence(null, plannedAWeek()) : latest().adherence();
+        if (latest() == null) {
+            return String.valueOf(plannedAWeek());
+        }
+        Adherence last = latest().adherence();
         return (last.done() == null ? "–" : last.done()) + " of " + last.planned();
     }
 
     /** For example {@code sessions in the week to 4 Apr 2030, 85 %, well kept}. */
     public String keptWords() {
         if (latest() == null) {
-            return "sessions a week planned; nothing reported yet";
+            return "sessions a week planned; none reported yet";
         }
         Adherence last = latest().adherence();
-        return "sessions reported" + (last.perCent().isPresent() ? ", " + last.perCent().getAsInt() + " %" : "") + ", " + last.band().label();
+        return "sessions reported" + (last.perCent().isPresent() ? ", " + last.perCent().getAsInt() + "\u00a0%" : "") + ", " + last.band().label();
     }
 
     /** Pain that rose over each of the last three weeks reported. */

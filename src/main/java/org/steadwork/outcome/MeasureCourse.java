@@ -81,7 +81,7 @@ public record MeasureCourse(Instrument instrument, String region, List<Point> po
     /** Says what the judgement rests on: from where to where, since when, and both amounts. */
     public String basis() {
         if (sinceFirst.isEmpty()) {
-            return points.size() < 2 ? "One score so far: change shows from the second on." : "No two scores can be compared.";
+            return points.size() < 2 ? "A change shows from the second score on." : "No two scores can be compared.";
         }
         ChangeVerdict verdict = sinceFirst.get();
         List<String> sentences = new ArrayList<>();

@@ -71,13 +71,13 @@ class RedFlagAttention implements Attention {
         LocalDate since = LocalDate.ofInstant(flag.raisedAt(), ZoneId.systemDefault());
         String what = Character.toUpperCase(flag.name().charAt(0)) + flag.name().substring(1) + (flag.certain() ? "" : ": not known");
         if (flag.waitsForCall(latestCall)) {
-            return entry(flag.caseFile(), Urgency.NOW, label(flag), since, what + ". No call on record.", "Record the call");
+            return entry(flag.caseFile(), Urgency.NOW, label(flag), since, what + ". No call on record.", "Record the call").marked("out");
         }
         return switch (flag.urgency()) {
             case EMERGENCY_NOW, SAME_DAY -> entry(flag.caseFile(), Urgency.TODAY, label(flag), since,
-                    what + ". Called; not yet recorded that the patient was seen.", "Record who saw them");
+                    what + ". A call is on record; whether the patient was seen is not.", "Record who saw them").marked("out");
             case URGENT_2_WEEKS -> entry(flag.caseFile(), Urgency.TODAY, label(flag), since,
-                    what + ". A medical look within 2 weeks is asked for.", "Look at the flag");
+                    what + ". A medical look within 2 weeks is asked for.", "Look at the flag").marked("near");
             case DISCUSS_DOCTOR, WATCH -> entry(flag.caseFile(), Urgency.SOON, label(flag), since, what + ".", "Look at the flag");
         };
     }
@@ -91,7 +91,7 @@ class RedFlagAttention implements Attention {
         if (screen.verdict() == Verdict.INCOMPLETE) {
             int open = screen.openAnswers().size();
             entries.add(entry(file, Urgency.TODAY, "Incomplete", screen.screenedOn(),
-                    "Red flags: " + (open == 1 ? "1 answer" : open + " answers") + " missing.", "Finish the screen"));
+                    "Red flags: " + (open == 1 ? "1 answer" : open + " answers") + " missing.", "Finish the screen").marked("none"));
         } else if (!screen.signed()) {
             entries.add(entry(file, Urgency.TODAY, "Unsigned", screen.screenedOn(), "Red-flag screen not signed.", "Sign the screen"));
         } else if (redFlags.outOfDate(screen.screenedOn())) {

@@ -34,7 +34,7 @@ class RedFlagRail implements CasePart {
     public List<Fact> facts(CaseFile file) {
         load(file);
         CaseStatus status = redFlags.status(all, latest);
-        return List.of(new Fact(50, "Red flags", word(status), note(status), mark(status)));
+        return List.of(new Fact(50, "Red flags", word(status), note(status, file), mark(status, file)));
     }
 
     @Override
@@ -44,10 +44,11 @@ class RedFlagRail implements CasePart {
         List<Caution> cautions = new ArrayList<>();
         List<Flag> open = all.stream().filter(flag -> flag.open() && flag.urgency().atLeast(Urgency.DISCUSS_DOCTOR))
                 .sorted(Comparator.comparing(Flag::urgency).reversed()).toList();
-        for (Flag flag : open) {
-            // one stop a page is enough: the first speaks for the others, which stand in the rail
-            boolean stop = cautions.isEmpty() && flag.urgency().demandsCall();
-            cautions.add(new Caution(stop, sentence(flag) + (stop && open.size() > 1 ? "; " + (open.size() - 1) + " more" : ""), href));
+        if (!open.isEmpty()) {
+            // the worst speaks for the others, which stand on their page: one stop a page, and a rail that can be read
+            Flag worst = open.get(0);
+            String more = open.size() > 1 ? "; " + (open.size() - 1) + " more" : "";
+            cautions.add(new Caution(worst.urgency().demandsCall(), sentence(worst) + more, href));
         }
         long watched = all.stream().filter(flag -> flag.open() && flag.urgency() == Urgency.WATCH).count();
         if (watched > 0) {
@@ -56,7 +57,7 @@ class RedFlagRail implements CasePart {
         CaseStatus status = redFlags.status(all, latest);
         if (status.verdict() == Verdict.INCOMPLETE) {
             cautions.add(new Caution(false, latest.isEmpty() ? "Red flags not asked" : "Red-flag screen incomplete", href));
-        } else if (status.outOfDate()) {
+        } else if (outOfDate(status, file)) {
             cautions.add(new Caution(false, "Red-flag screen out of date", href));
         }
         return cautions;
@@ -69,7 +70,10 @@ class RedFlagRail implements CasePart {
         }
         load(file);
         CaseStatus status = redFlags.status(all, latest);
-        return status.verdict() == Verdict.CLEAR && !status.outOfDate() ? Optional.empty() : Optional.of(word(status));
+        if (status.verdict() == Verdict.CLEAR) {
+            return outOfDate(status, file) ? Optional.of("out of date") : Optional.empty();
+        }
+        return Optional.of(word(status));
     }
 
     @Override
@@ -88,6 +92,11 @@ class RedFlagRail implements CasePart {
         }
     }
 
+    /** A closed case is not asked again, so its last screen stays what it was. */
+    private static boolean outOfDate(CaseStatus status, CaseFile file) {
+        return file.open() && status.outOfDate();
+    }
+
     private static String sentence(Flag flag) {
         String name = Character.toUpperCase(flag.name().charAt(0)) + flag.name().substring(1);
         return name + (flag.certain() ? "" : ": not known") + ", " + flag.urgency().label();
@@ -97,14 +106,14 @@ class RedFlagRail implements CasePart {
         return status.screenedOn().isEmpty() ? "not asked" : status.verdict().label();
     }
 
-    private static String note(CaseStatus status) {
+    private static String note(CaseStatus status, CaseFile file) {
         return status.screenedOn().map(day -> status.highestOpen().map(level -> level.label() + ", ").orElse("") + Dates.shown(day)
-                + (status.outOfDate() ? ", out of date" : "") + (status.signed() ? "" : ", not signed")).orElse(null);
+                + (outOfDate(status, file) ? ", out of date" : "") + (status.signed() ? "" : ", not signed")).orElse(null);
     }
 
-    private static String mark(CaseStatus status) {
+    private static String mark(CaseStatus status, CaseFile file) {
         return switch (status.verdict()) {
-            case CLEAR -> status.outOfDate() ? "open" : "in";
+            case CLEAR -> outOfDate(status, file) ? "open" : "in";
             case INCOMPLETE -> "none";
             case POSITIVE -> "out";
         };

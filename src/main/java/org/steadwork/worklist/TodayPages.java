@@ -25,7 +25,7 @@ class TodayPages {
 
     @CheckedTemplate(basePath = "worklist", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance today(String day, List<Visit> visits, Worklist worklist);
+        static native TemplateInstance today(String day, LocalDate on, List<Visit> visits, Worklist worklist);
     }
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
@@ -49,6 +49,6 @@ class TodayPages {
                 + " where v.visitedOn = ?1 and v.attendance <> ?2 order by c.patient.familyName", Visit.class).setParameter(1, today)
                 .setParameter(2, Attendance.CANCELLED).getResultList();
         Worklist worklist = account.clinician() ? worklists.on(today) : Worklist.hidden();
-        return Answers.page(Templates.today(DAY.format(today), visits, worklist));
+        return Answers.page(Templates.today(DAY.format(today), today, visits, worklist));
     }
 }

@@ -39,7 +39,7 @@ final class LetterStep implements WalkStep {
     private static void consent(WalkedVisit visit, Entry consent) {
         Guest guest = visit.guest();
         guest.open(visit.path("/consents/new")).expect(200);
-        guest.formWithButton("Go on").choose("to", reader(visit, consent)).send().expect(200);
+        guest.formWithButton("Choose the reader").choose("to", reader(visit, consent)).send().expect(200);
         FilledForm form = guest.formWithButton("Record the consent").choose("how", consent.text("form").equals("written") ? "signed" : "spoken")
                 .set("givenOn", consent.text("on")).set("until", consent.text("until"));
         consent.texts("ticked").stream().map(category -> category.toUpperCase(Locale.ROOT)).filter(category -> form.offers("tick", category))
