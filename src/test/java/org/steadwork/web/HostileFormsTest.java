@@ -42,8 +42,8 @@ class HostileFormsTest {
             "\u05E9\u05DC\u05D5\u05DD", "\uD83D\uDE00\uD83E\uDDD1\u200D\u2695\uFE0F", "e\u0301\u0327 \uFFFE", "../../etc/passwd", "a\tb\r\nc", "x".repeat(150),
             "x".repeat(450), "word ".repeat(700));
     private static final Pattern LIMIT = Pattern.compile("At most (\\d+) characters");
-    private static final int TRIES_A_FIELD = 2;
-    private static final int FIELDS_TRIED = 6;
+    private static final int TRIES_A_FIELD = 1;
+    private static final int FIELDS_TRIED = 2;
     private static final int LARGE_FORM = 40;
 
     @Inject
@@ -160,7 +160,7 @@ class HostileFormsTest {
         List<String> values = new ArrayList<>(VALUES);
         if (large) {
             Collections.shuffle(values, random);
-            values = values.subList(0, 8);
+            values = values.subList(0, 3);
         }
         for (String value : form.typed().isEmpty() ? List.<String>of() : values) {
             Map<String, List<String>> all = new LinkedHashMap<>(form.values());
