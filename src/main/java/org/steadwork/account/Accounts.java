@@ -11,6 +11,9 @@ import java.util.Optional;
 public class Accounts implements PanacheRepository<Account> {
 
     public Optional<Account> named(String userName) {
+        if (userName.chars().anyMatch(Character::isISOControl)) {
+            return Optional.empty(); // no name has them, and PostgreSQL takes no text with a zero in it
+        }
         return find("userName", userName.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 

@@ -61,6 +61,9 @@ class CaseClosePages {
     public Response close(@RestPath long id) {
         CaseFile file = heads.find(id);
         Form form = posted.read();
+        if (!file.open()) {
+            return Answers.conflict(page(heads.head(file, CaseTab.VISITS), form));
+        }
         LocalDate on = form.requiredDate("closedOn", "Day of closing");
         if (on != null && (on.isBefore(file.openedOn()) || on.isAfter(LocalDate.now(clock)))) {
             form.error("closedOn", "A case is closed between its opening, " + Dates.shown(file.openedOn()) + ", and today. You entered "
@@ -69,7 +72,7 @@ class CaseClosePages {
         CloseReason reason = form.requiredChoice("reason", "Reason", CloseReason.class);
         String note = form.text("note", 2000);
         bars(file).forEach(bar -> form.error("reason", bar));
-        if (form.hasErrors() || !file.open()) {
+        if (form.hasErrors()) {
             return Answers.unprocessable(page(heads.head(file, CaseTab.VISITS), form));
         }
         try {

@@ -15,6 +15,11 @@ public class CaseFiles implements PanacheRepository<CaseFile> {
                 + " join fetch c.clinician where c.id = ?1", id).firstResultOptional();
     }
 
+    /** All open cases with their patients. */
+    public List<CaseFile> openWithPatients() {
+        return list("from CaseFile c join fetch c.patient where c.closedOn is null order by c.id");
+    }
+
     public List<CaseFile> ofPatient(long patientId) {
         return list("from CaseFile c join fetch c.clinician where c.patient.id = ?1 order by c.openedOn desc, c.id desc", patientId);
     }

@@ -56,6 +56,11 @@ public record MapCard(CardKey key, String title, String line, String state, Stri
         return new MapCard(new CardKey(CardKind.FINDING, ref), title, line, state, word, href, false, regions, grounds, Set.of());
     }
 
+    /** Returns this card with a state before its line. */
+    public MapCard in(String state, String word) {
+        return new MapCard(key, title, line, state, word, href, settled, regions, grounds, answers);
+    }
+
     /** A card of something that is done about it; {@code inPlace} once it is there and needs nothing more. */
     public static MapCard action(String ref, String title, String line, String href, boolean inPlace, Set<BodyRegion> regions,
             Set<CardKey> answers) {

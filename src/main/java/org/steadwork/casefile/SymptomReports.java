@@ -24,6 +24,12 @@ public class SymptomReports implements PanacheRepository<SymptomReport> {
         return list(WHOLE + " order by r.reportedOn desc", caseId);
     }
 
+    /** All reports of all open cases, the latest first. */
+    public List<SymptomReport> ofOpenCases() {
+        return list("select distinct r from SymptomReport r left join fetch r.regions left join fetch r.visit join fetch r.caseFile c"
+                + " where c.closedOn is null order by r.reportedOn desc");
+    }
+
     /** The latest report of a case. */
     public Optional<SymptomReport> latest(long caseId) {
         return list(WHOLE + " and r.reportedOn = (select max(o.reportedOn) from SymptomReport o where o.caseFile.id = ?1)", caseId)

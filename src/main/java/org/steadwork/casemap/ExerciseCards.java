@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.casefile.MapCard;
@@ -14,6 +15,7 @@ import org.steadwork.casefile.MapPart;
 import org.steadwork.exercise.AdherenceEntries;
 import org.steadwork.exercise.AdherenceEntry;
 import org.steadwork.exercise.ExerciseCatalogue;
+import org.steadwork.exercise.HeldExercises;
 import org.steadwork.exercise.PrescribedSide;
 import org.steadwork.exercise.Prescription;
 import org.steadwork.exercise.Prescriptions;
@@ -21,7 +23,7 @@ import org.steadwork.exercise.dayplan.Adherence;
 import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.web.Dates;
 
-/** Lays the exercises a patient has now on the map, with what was last reported of each. */
+/** Lays the exercises a patient has now on the map, with what was last reported of each; one that a red flag holds back says so. */
 @ApplicationScoped
 class ExerciseCards implements MapPart {
 
@@ -34,12 +36,22 @@ class ExerciseCards implements MapPart {
     @Inject
     ExerciseCatalogue catalogue;
 
+    @Inject
+    HeldExercises held;
+
     @Override
     public List<MapCard> cards(CaseFile caseFile) {
+        List<Prescription> current = prescriptions.of(caseFile.id()).stream().filter(Prescription::current).toList();
+        if (current.isEmpty()) {
+            return List.of();
+        }
         Map<Long, List<AdherenceEntry>> reported = entries.ofCase(caseFile.id());
+        Predicate<Exercise> suspended = held.of(caseFile.id());
         String href = CaseTab.PROGRAMME.href(caseFile.id());
-        return prescriptions.of(caseFile.id()).stream().filter(Prescription::current)
-                .map(given -> catalogue.find(given.exerciseKey()).map(e -> card(given, e, reported.getOrDefault(given.id(), List.of()), href)))
+        return current.stream().map(given -> catalogue.find(given.exerciseKey()).map(exercise -> {
+                    MapCard card = card(given, exercise, reported.getOrDefault(given.id(), List.of()), href);
+                    return suspended.test(exercise) ? card.in("out", "suspended") : card;
+                }))
                 .flatMap(Optional::stream).toList();
     }
 

@@ -2,13 +2,13 @@ package org.steadwork.demo;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.steadwork.content.Entry;
 import org.steadwork.exercise.AdherenceEntries;
 import org.steadwork.exercise.AdherenceEntry;
 import org.steadwork.exercise.ConditionAnswer;
+import org.steadwork.exercise.ConditionAnswers;
 import org.steadwork.exercise.ExerciseCatalogue;
 import org.steadwork.exercise.PrescribedSide;
 import org.steadwork.exercise.Prescription;
@@ -34,7 +34,7 @@ class DemoExercises implements DemoVisitPart {
     AdherenceEntries entries;
 
     @Inject
-    EntityManager db;
+    ConditionAnswers answers;
 
     @Override
     public int order() {
@@ -44,8 +44,9 @@ class DemoExercises implements DemoVisitPart {
     @Override
     public void load(DemoVisit visit) {
         if (visit.visit().number() == 1) {
-            visit.described().texts("conditions").forEach(condition -> known(visit, condition));
+            visit.described().texts("conditions").forEach(condition -> known(visit, condition, Answer.YES));
         }
+        visit.entry().entry("conditions").ifPresent(now -> now.keys().forEach(key -> known(visit, key, now.constant(key, Answer.class))));
         for (Entry kept : visit.entry().entries("adherence")) {
             report(visit, kept, LocalDate.parse(kept.text("to")), new Adherence(kept.integer("done"), kept.integer("planned")),
                     kept.has("pain_during") ? kept.integer("pain_during") : null,
@@ -54,10 +55,11 @@ class DemoExercises implements DemoVisitPart {
         visit.entry().entries("prescriptions").forEach(written -> give(visit, written));
     }
 
-    private void known(DemoVisit visit, String condition) {
-        ConditionAnswer answer = new ConditionAnswer(visit.file(), condition);
-        answer.answer(Answer.YES, visit.clinician().displayName(), visit.moment());
-        db.persist(answer);
+    private void known(DemoVisit visit, String condition, Answer answer) {
+        ConditionAnswer stored = answers.of(visit.file().id()).stream().filter(known -> known.condition().equals(condition)).findFirst()
+                .orElseGet(() -> new ConditionAnswer(visit.file(), condition));
+        stored.answer(answer, visit.clinician().displayName(), visit.moment());
+        answers.persist(stored);
     }
 
     /** An exercise given again gets its new dose. */

@@ -23,6 +23,9 @@ public record DemoLetterWords(Map<String, String> texts, Map<String, List<String
             texts.put("request", "I ask for the changes below from " + shown(letter, "signed") + ".");
             texts.put("work_status", "Work status: " + status + ".");
             texts.put("can_do", letter.optionalText("capacity").orElse("Not established."));
+            if (!visit.has("next_review")) {
+                texts.put("next", "No further review is planned here. Please tell me if a change is not practicable.");
+            }
             letter.optionalText("symptom_words").ifPresent(words -> texts.put("symptoms", words));
             tables.put("modifications", changes(letter));
             tables.put("equipment", equipment(letter));

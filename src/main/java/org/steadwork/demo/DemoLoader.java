@@ -112,9 +112,9 @@ class DemoLoader {
         cases.persist(file);
         for (Entry contact : contacts) {
             DemoVisit visit = new DemoVisit(demo, clinic, contact, file, add(file, contact), account(clinic, contact));
+            contact.optionalText("next_review").ifPresent(day -> file.reviewOn(LocalDate.parse(day)));
             clock(visit.moment());
             parts.stream().sorted(Comparator.comparingInt(DemoVisitPart::order)).forEach(part -> part.load(visit));
-            contact.optionalText("next_review").ifPresent(day -> file.reviewOn(LocalDate.parse(day)));
             contact.entry("close").ifPresent(end -> file.close(LocalDate.parse(end.text("on")), end.constant("reason", CloseReason.class),
                     end.optionalText("note").orElse(null)));
         }

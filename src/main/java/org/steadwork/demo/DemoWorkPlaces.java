@@ -83,6 +83,9 @@ class DemoWorkPlaces implements DemoVisitPart {
                 put(taken, "screen_top_now", number(desk, "height").add(number(screen, "top_above_desk")));
             }
         });
+        if (told.entry("feet").isPresent()) {
+            put(taken, "footrest_now", BigDecimal.ZERO);
+        }
         if (screen.has("top_above_desk")) {
             takeAll(taken, SCREEN, screen);
             BigDecimal aside = number(screen, "side_angle");

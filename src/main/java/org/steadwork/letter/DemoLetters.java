@@ -92,7 +92,11 @@ class DemoLetters implements DemoVisitPart {
         Letter letter = desk.begin(visit.file(), content.kind(written.text("kind")), reader(visit, written), visit.clinician());
         Map<String, String> texts = new LinkedHashMap<>(letter.texts());
         DemoLetterWords words = DemoLetterWords.of(visit.demo(), visit.entry(), written);
+        String found = texts.getOrDefault("findings", "");
         texts.putAll(words.texts());
+        if (words.texts().containsKey("findings")) {
+            texts.put("findings", found + "\n" + words.texts().get("findings"));
+        }
         words.tables().forEach((section, cells) -> texts.put(section, TableText.of(cells, DemoLetterWords.COLUMNS)));
         letter.write(texts, visit.clinician(), Instant.now(clock));
         letters.flush();

@@ -3,7 +3,6 @@ package org.steadwork.letter;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.InternalServerErrorException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
@@ -11,6 +10,7 @@ import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.letter.pdf.PrintedPages;
+import org.steadwork.web.BrokenRecordException;
 
 /** The pages of a letter as pictures, and the signed file itself. */
 @Path("/cases/{id: \\d+}/letters/{number: \\d+}/file")
@@ -67,7 +67,8 @@ class LetterFilePages {
     /** Returns the signed file, and refuses to hand out one that no longer has its fingerprint. */
     private byte[] whole(SignedLetter signed) {
         if (!signed.untouched()) {
-            throw new InternalServerErrorException("Signed letter " + signed.letterId() + " does not have the fingerprint it was signed with");
+            throw new BrokenRecordException("The stored file of letter " + signed.reference() + " is not the one that was signed",
+                    "Its fingerprint differs, so it must not be relied on. Ask whoever it was sent to for the copy they have.");
         }
         return signed.pdf();
     }

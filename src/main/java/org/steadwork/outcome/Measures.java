@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseFiles;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.SymptomReports;
 import org.steadwork.outcome.scoring.ChangeVerdict;
@@ -39,6 +42,9 @@ public class Measures {
     @Inject
     CaseRegions caseRegions;
 
+    @Inject
+    CaseFiles cases;
+
     /** Returns the courses of all measures that a case has a score of, those of its body regions first, the general ones after. */
     public List<MeasureCourse> of(long caseId) {
         return of(caseId, reports.of(caseId));
@@ -46,9 +52,27 @@ public class Measures {
 
     /** As {@link #of(long)}, for a caller that has the symptom reports, the latest first. */
     public List<MeasureCourse> of(long caseId, List<SymptomReport> reported) {
+        return courses(reported, scores.of(caseId), ratings(caseId));
+    }
+
+    /** Returns the courses of every open case, in four queries for all of them. */
+    public Map<CaseFile, List<MeasureCourse>> ofOpenCases() {
+        Map<Long, List<SymptomReport>> reported = reports.ofOpenCases().stream().collect(Collectors.groupingBy(report -> report.caseFile().id()));
+        Map<Long, List<Score>> scored = scores.ofOpenCases().stream().collect(Collectors.groupingBy(score -> score.caseFile().id()));
+        Map<Long, List<ActivityRating>> rated = activities.ratingsOfOpenCases().stream()
+                .collect(Collectors.groupingBy(rating -> rating.activity().caseFile().id()));
+        Map<CaseFile, List<MeasureCourse>> courses = new LinkedHashMap<>();
+        for (CaseFile file : cases.openWithPatients()) {
+            courses.put(file, courses(reported.getOrDefault(file.id(), List.of()), scored.getOrDefault(file.id(), List.of()),
+                    byDay(rated.getOrDefault(file.id(), List.of()))));
+        }
+        return courses;
+    }
+
+    private List<MeasureCourse> courses(List<SymptomReport> reported, List<Score> scored, Map<LocalDate, Map<String, Integer>> rated) {
         List<String> regions = caseRegions.of(reported);
         Map<String, List<Score>> byInstrument = new LinkedHashMap<>();
-        for (Score score : scores.of(caseId)) {
+        for (Score score : scored) {
             byInstrument.computeIfAbsent(score.instrument(), key -> new ArrayList<>()).add(score);
         }
         List<MeasureCourse> courses = new ArrayList<>();
@@ -58,7 +82,6 @@ public class Measures {
                 courses.add(course(instrument, points, regions));
             }
         }
-        Map<LocalDate, Map<String, Integer>> rated = ratings(caseId);
         if (!rated.isEmpty()) {
             courses.add(ownActivities(rated, regions));
         }
@@ -75,8 +98,12 @@ public class Measures {
 
     /** Returns the ratings of own activities by day, each by the number of its activity. */
     Map<LocalDate, Map<String, Integer>> ratings(long caseId) {
+        return byDay(activities.ratings(caseId));
+    }
+
+    private static Map<LocalDate, Map<String, Integer>> byDay(List<ActivityRating> ratings) {
         Map<LocalDate, Map<String, Integer>> rated = new TreeMap<>();
-        for (ActivityRating rating : activities.ratings(caseId)) {
+        for (ActivityRating rating : ratings) {
             rated.computeIfAbsent(rating.ratedOn(), day -> new HashMap<>()).put(String.valueOf(rating.activity().id()), rating.rating());
         }
         return rated;

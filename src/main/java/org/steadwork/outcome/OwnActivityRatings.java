@@ -29,6 +29,12 @@ public class OwnActivityRatings implements PanacheRepository<OwnActivity> {
         return list("caseFile.id = ?1 order by namedOn, id", caseId);
     }
 
+    /** All given ratings of all open cases, the earliest first. */
+    List<ActivityRating> ratingsOfOpenCases() {
+        return getEntityManager().createQuery("from ActivityRating r join fetch r.activity a join fetch a.caseFile c where c.closedOn is null"
+                + " and r.rating is not null order by r.ratedOn, a.namedOn, a.id", ActivityRating.class).getResultList();
+    }
+
     /** All given ratings of a case, the earliest first. */
     public List<ActivityRating> ratings(long caseId) {
         return getEntityManager().createQuery("from ActivityRating r join fetch r.activity a where a.caseFile.id = ?1 and r.rating is not null"

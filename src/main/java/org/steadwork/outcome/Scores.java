@@ -27,6 +27,11 @@ public class Scores implements PanacheRepository<Score> {
         return list("caseFile.id = ?1 order by scoredOn, id", caseId);
     }
 
+    /** All scores of all open cases, the earliest first. */
+    List<Score> ofOpenCases() {
+        return list("from Score s join fetch s.caseFile c where c.closedOn is null order by s.scoredOn, s.id");
+    }
+
     public Optional<Score> on(long caseId, String instrument, LocalDate day) {
         return find("caseFile.id = ?1 and instrument = ?2 and scoredOn = ?3", caseId, instrument, day).firstResultOptional();
     }

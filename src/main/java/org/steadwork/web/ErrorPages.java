@@ -5,6 +5,7 @@ import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
+import jakarta.persistence.OptimisticLockException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -13,8 +14,11 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
 import java.util.HexFormat;
+import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -28,6 +32,9 @@ class ErrorPages {
     }
 
     private static final String RETRY = "Go back, load the page again and try once more. Nothing was changed.";
+    /** What SQL calls a key that exists already, a lock that could not be had, and two writers that wait for each other. */
+    private static final Set<String> COLLISIONS = Set.of("23505", "55P03", "HYT00", "40P01", "40001");
+    private static final int DEEPEST_CAUSE = 12;
     private static final Logger LOG = Logger.getLogger(ErrorPages.class);
 
     @ServerExceptionMapper
@@ -60,12 +67,28 @@ class ErrorPages {
         if (status == 404) {
             return notFound(null);
         }
+        if (status == 413) {
+            return page(413, "Too much at once", "One field of this form holds more than can be taken, or a file is too large.",
+                    "Go back, your words are still there; shorten them or part them, and save again. Nothing was changed.");
+        }
         return page(status, "Not done", "This request could not be taken as it was sent.", RETRY);
+    }
+
+    /** A stored thing that was tampered with: said in words, and loud in the log. */
+    @ServerExceptionMapper
+    Response broken(BrokenRecordException e) {
+        String mark = mark();
+        LOG.errorf("%s (%s)", e.what(), mark);
+        return page(500, "Not handed out", e.what() + ".", e.help() + " Give the lead of the clinic this mark: " + mark + ".");
     }
 
     @ServerExceptionMapper
     Response broken(Exception e) {
-        String mark = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
+        if (collided(e, DEEPEST_CAUSE)) {
+            return page(409, "Saved at the same moment", "The same thing was saved twice at one moment, by a double click or by somebody else."
+                    + " One save was stored; this one was not.", "Go back, load the page again and look at what is stored.");
+        }
+        String mark = mark();
         LOG.errorf(e, "Unexpected failure %s", mark);
         return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",
                 "Try again. If it happens again, give the lead of the clinic this mark: " + mark + ".");
@@ -78,6 +101,19 @@ class ErrorPages {
             response.setEntity(Templates.error("Not done", "This request could not be taken as it was sent.", RETRY).render(), null,
                     MediaType.TEXT_HTML_TYPE.withCharset("utf-8"));
         }
+    }
+
+    /** True when the database refused a second writer: a row that is there already, or one that changed since it was read. */
+    private static boolean collided(Throwable e, int deepest) {
+        if (e == null || deepest == 0) {
+            return false;
+        }
+        return e instanceof OptimisticLockException || e instanceof SQLException sql && sql.getSQLState() != null && COLLISIONS.contains(sql.getSQLState())
+                || collided(e.getCause(), deepest - 1) || Stream.of(e.getSuppressed()).anyMatch(one -> collided(one, deepest - 1));
+    }
+
+    private static String mark() {
+        return HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
     }
 
     private static Response page(int status, String title, String lead, String help) {

@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.casefile.CaseFile;
@@ -25,6 +26,7 @@ import org.steadwork.exercise.ExerciseCatalogue;
 import org.steadwork.exercise.PrescribedSide;
 import org.steadwork.exercise.Prescription;
 import org.steadwork.exercise.Prescriptions;
+import org.steadwork.exercise.TestHolds;
 import org.steadwork.exercise.dayplan.Adherence;
 import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.exercise.dayplan.PainRule;
@@ -73,6 +75,9 @@ class FeatureCardsTest {
 
     @Inject
     EntityManager db;
+
+    @Inject
+    TestHolds holds;
 
     private CaseFile file(long id) {
         return files.withPeople(id).orElseThrow();
@@ -181,6 +186,15 @@ class FeatureCardsTest {
         assertEquals("17 of 20 sessions, week to 10 Mar 2026", plain(cards.get(0).line()));
         assertEquals(exercise.name() + ", right side", cards.get(0).title());
         assertEquals(exercise.regions(), cards.get(0).regions());
+    }
+
+    @Test
+    void anExerciseThatARedFlagHoldsBackIsMarkedAsSuspended() {
+        long id = cases.open("Uma", "Suspendham");
+        give(id, catalogue.find("sh_rolls").orElseThrow(), false);
+        assertNull(exercises.cards(file(id)).get(0).word());
+        holds.suspend(id, "all_treatment", Set.of(), "Legs weak since this morning");
+        assertEquals("suspended", exercises.cards(file(id)).get(0).word());
     }
 
     @Transactional

@@ -81,6 +81,19 @@ abstract class DemoClinicContract {
     }
 
     @Test
+    void everyLetterThatWasSentIsSigned() {
+        Guest guest = signedIn("tamsin");
+        List<String> kinds = Content.yaml("letters/kinds/index.yaml").texts("kinds");
+        for (String key : clinic.texts("cases")) {
+            Entry demo = Content.yaml("demo/" + key + ".yaml");
+            long sent = demo.entries("visits").stream().flatMap(visit -> visit.entries("letters").stream())
+                    .filter(letter -> letter.has("sent") && kinds.contains(letter.text("kind")) && !letter.text("recipient").equals("worker")).count();
+            guest.open(CaseTab.LETTERS.href(caseOf(demo).id())).expect(200);
+            assertEquals(sent, guest.page().select("td[data-label=State]").eachText().stream().filter("signed"::equals).count(), key);
+        }
+    }
+
+    @Test
     void aPatientIsFoundByHalfANameBySlipsByNumberByBirthDateAndByEmployer() {
         Guest guest = signedIn("philippa");
         for (String typed : List.of("tver", "Marisol Tverdl", "17 Sep 1991", "harbourline")) {

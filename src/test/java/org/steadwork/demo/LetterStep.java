@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -56,7 +58,7 @@ final class LetterStep implements WalkStep {
         guest.open(visit.path("/letters/new/" + letter.text("kind"))).expect(200);
         guest.formWithButton("Draft the letter").choose("to", reader(visit, letter)).send().expect(200);
         String path = guest.at().getPath();
-        fill(visit, letter, guest.formWithButton("Save as draft")).send().expect(200);
+        fill(visit, letter, guest).send().expect(200);
         boolean shut = letter.entry("expected").flatMap(e -> e.optionalText("gate")).orElse("open").equals("shut");
         if (shut) {
             sign(guest.open(path).expect(200));
@@ -92,14 +94,24 @@ final class LetterStep implements WalkStep {
         }
     }
 
-    private static FilledForm fill(WalkedVisit visit, Entry letter, FilledForm form) {
+    /** Fills the draft; what the case file put under the findings stays. A table grows by saving. */
+    private static FilledForm fill(WalkedVisit visit, Entry letter, Guest guest) {
         DemoLetterWords words = DemoLetterWords.of(visit.demo(), visit.entry(), letter);
-        words.texts().forEach((section, text) -> {
-            if (form.offers(section)) { // what the consent does not cover is not offered
-                form.set(section, text);
+        FilledForm form = guest.formWithButton("Save as draft");
+        for (Map.Entry<String, List<String>> table : words.tables().entrySet()) {
+            String field = "rows-" + table.getKey();
+            for (int places = form.places(field); places < table.getValue().size(); places = form.places(field)) {
+                form.setAll(field, table.getValue().subList(0, places)).send().expect(200);
+                form = guest.formWithButton("Save as draft");
             }
-        });
-        words.tables().forEach((section, cells) -> form.setAll(section, cells));
+            form.setAll(field, table.getValue());
+        }
+        for (Map.Entry<String, String> text : words.texts().entrySet()) {
+            String field = "text-" + text.getKey();
+            if (!text.getKey().equals("symptoms") || form.offers(field)) { // what the consent does not cover is not offered
+                form.set(field, text.getKey().equals("findings") ? form.value(field) + "\n" + text.getValue() : text.getValue());
+            }
+        }
         return form;
     }
 

@@ -12,6 +12,7 @@ public class OnH2 implements QuarkusTestProfile {
     public Map<String, String> getConfigOverrides() {
         return Map.of("quarkus.datasource.jdbc.url",
                 "jdbc:h2:mem:demo;DB_CLOSE_DELAY=-1;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH",
-                "steadwork.demo", "true", "steadwork.demo-now", DEMO_DAY);
+                "steadwork.demo", "true", "steadwork.demo-now", DEMO_DAY,
+                "steadwork.clinic.name", "Alderwick Occupational Physiotherapy", "steadwork.clinic.phone", "01632 960100");
     }
 }

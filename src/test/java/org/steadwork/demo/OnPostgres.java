@@ -9,7 +9,8 @@ public class OnPostgres implements QuarkusTestProfile {
 
     @Override
     public Map<String, String> getConfigOverrides() {
-        return Map.of("quarkus.datasource.db-kind", "postgresql", "steadwork.demo", "true", "steadwork.demo-now", OnH2.DEMO_DAY);
+        return Map.of("quarkus.datasource.db-kind", "postgresql", "steadwork.demo", "true", "steadwork.demo-now", OnH2.DEMO_DAY,
+                "steadwork.clinic.name", "Alderwick Occupational Physiotherapy", "steadwork.clinic.phone", "01632 960100");
     }
 
     @Override

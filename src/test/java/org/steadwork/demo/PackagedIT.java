@@ -82,7 +82,8 @@ class PackagedIT {
         if (running != null) {
             running.close();
         }
-        running = PackagedApplication.startKeeping(folder, Map.of("steadwork.demo-now", moment.toString()));
+        running = PackagedApplication.startKeeping(folder, Map.of("steadwork.demo-now", moment.toString(), "steadwork.clinic.name",
+                "Alderwick Occupational Physiotherapy", "steadwork.clinic.phone", "01632 960100"));
         now = moment;
     }
 

@@ -25,6 +25,11 @@ final class ProgrammeStep implements WalkStep {
         if (visit.number() == 1) {
             conditions(visit);
         }
+        visit.entry().entry("conditions").ifPresent(now -> {
+            FilledForm form = visit.guest().open(visit.path("/programme/conditions")).expect(200).formWithButton("Save the answers");
+            now.keys().forEach(key -> form.set(key, now.text(key)));
+            form.send().expect(200);
+        });
         visit.entry().entries("adherence").forEach(week -> note(visit, week));
         visit.entry().entries("prescriptions").forEach(given -> give(visit, given));
         visit.expected().ifPresent(expected -> check(visit, expected));

@@ -136,7 +136,7 @@ final class RedFlagStep implements WalkStep {
     }
 
     private static void closingWithoutReasonIsRefused(WalkedVisit visit, Guest guest) {
-        guest.open(flagsToClose(guest).get(0)).expect(200);
+        guest.open(visit.path("/red-flags")).expect(200).open(flagsToClose(guest).get(0)).expect(200);
         guest.formWithButton("Close the flag").set("seenBy", "Nobody").set("seenOn", visit.day().toString()).set("closeReason", "").send();
         assertEquals(422, guest.status(), visit.where() + "a flag was closed without a reason");
     }

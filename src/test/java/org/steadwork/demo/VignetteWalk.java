@@ -1,5 +1,8 @@
 package org.steadwork.demo;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.net.URI;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -24,7 +27,7 @@ final class VignetteWalk {
     private static final Pattern PATIENT = Pattern.compile("/patients/(\\d+)");
     private static final Pattern CASE = Pattern.compile("/cases/(\\d+)");
     private static final List<WalkStep> STEPS = List.of(new VisitStep(), new SymptomStep(), new RedFlagStep(),
-            new WorkPlaceStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new NoteStep(), new LetterStep(), new FlagCloseStep());
+            new WorkPlaceStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new NoteStep(), new LetterStep(), new FlagCloseStep(), new CloseStep());
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");
     private final Entry demo;
@@ -52,6 +55,15 @@ final class VignetteWalk {
                 step.walk(new WalkedVisit(signedInFor(entry), moment -> open.at(moment, account(entry)), caseId, demo, clinic, entry));
             }
         }
+        checkTheCounts(signedInFor(visits.get(visits.size() - 1)), caseId);
+    }
+
+    /** What the Visits page must count at the end: days off for the problem, and visits missed. */
+    private void checkTheCounts(Guest guest, long caseId) {
+        Entry expected = demo.entry("expected").orElseThrow();
+        String words = guest.open("/cases/" + caseId + "/visits").expect(200).words();
+        expected.optionalText("days_lost").ifPresent(days -> assertTrue(words.contains(days + " calendar day"), demo.text("key") + ": " + words));
+        expected.optionalText("missed").ifPresent(missed -> assertEquals(!missed.equals("0"), words.contains(missed + " missed"), demo.text("key")));
     }
 
     private Guest signedInFor(Entry visit) {

@@ -55,7 +55,7 @@ final class WorkPlaceStep implements WalkStep {
         });
         form.set("SC-5", screen.text("side_angle"));
         if (screen.flag("laptop")) {
-            form.set("laptopAlone", "yes");
+            form.set("laptopAlone", "yes").set("laptop_top", screen.text("top_above_desk"));
         }
     }
 }

@@ -13,7 +13,7 @@ public class TestHolds implements ExerciseHolds {
 
     private final Map<Long, List<Hold>> holds = new ConcurrentHashMap<>();
 
-    void suspend(long caseId, String token, Set<BodyRegion> regions, String reason) {
+    public void suspend(long caseId, String token, Set<BodyRegion> regions, String reason) {
         holds.put(caseId, List.of(new Hold(token, regions, reason)));
     }
 

@@ -139,6 +139,11 @@ public final class FilledForm {
         return this;
     }
 
+    /** Returns how many fields of one name the page offers. */
+    public int places(String name) {
+        return fieldsNamed(name).size();
+    }
+
     /** Chooses the option of a list that holds these words. */
     public FilledForm choose(String name, String words) {
         for (Element field : fieldsNamed(name)) {

@@ -29,7 +29,8 @@ class JourneyIT {
 
     @BeforeAll
     static void start() {
-        application = PackagedApplication.start(Map.of("steadwork.demo-now", "2030-03-04T09:20"));
+        application = PackagedApplication.start(Map.of("steadwork.demo-now", "2030-03-04T09:20", "steadwork.clinic.name",
+                "Alderwick Occupational Physiotherapy", "steadwork.clinic.phone", "01632 960100"));
         playwright = Browsers.playwright();
         browser = Browsers.chromium(playwright);
     }
@@ -96,7 +97,7 @@ class JourneyIT {
     }
 
     private static void openTheCase(BrowserSession clinician) {
-        clinician.follow("Open a case").type("Complaint", "Neck and right shoulder ache").type("Since", "21 Jan 2030")
+        clinician.follow("Open a case").type("Complaint", "Neck and right shoulder ache").type("Since", "21 Jan 2030").type("Next review", "11 Mar 2030")
                 .press("Open the case").expectHeading("Symptoms");
     }
 
@@ -153,14 +154,16 @@ class JourneyIT {
         clinician.open(caseFile + "/consents/new").choose("To", "Harbourline Call Services").press("Choose the reader");
         clinician.choose("How it was given", "signed on paper").type("Given on", "4 Mar 2030").type("Until", "4 Sep 2030").press("Record the consent");
         clinician.open(caseFile + "/letters/new/employer_report").choose("To", "Harbourline Call Services").press("Draft the letter");
-        Map.of("request", "I ask for a headset by 11 March 2030.", "work_status", "Full hours.", "can_do", "She can type and talk for her full hours.")
+        Map.of("text-request", "I ask for a headset by 11 March 2030.", "text-work_status", "Full hours.", "text-can_do", "She can type and talk for her full hours.")
                 .forEach((section, words) -> clinician.page().locator("[name='" + section + "']").fill(words));
-        Locator first = clinician.page().locator("[name='modifications']");
+        Locator first = clinician.page().locator("[name='rows-modifications']");
         first.nth(0).fill("Headset for calls");
+        first.nth(1).fill("One headset");
         first.nth(2).fill("4 Mar 2030");
         first.nth(3).fill("24 Apr 2030");
         clinician.press("Save as draft");
         clinician.choose("The worker’s answer", "Shown to the worker: agreed").type("Day", "4 Mar 2030").type("How", "In the visit").press("Record the answer");
+        clinician.page().locator("[name^='why-']").all().forEach(why -> why.fill("Needed to make sense of the request."));
         clinician.page().locator("[name='password']").fill(PASSWORD);
         clinician.press("Sign the letter").expectWords("It cannot be changed");
     }

@@ -25,7 +25,7 @@ class PagePictures {
         PAGES.put("red-flags", new String[] {"Ignatius Bellweather", "/red-flags"});
         PAGES.put("work-place", new String[] {"Saoirse Vantongeren", "/work-place"});
         PAGES.put("programme", new String[] {"Leopold Marchetti-Hale", "/programme"});
-        PAGES.put("letter", new String[] {"Marisol Tverdal", "/letters"});
+        PAGES.put("letter", new String[] {"Cornelius Abara-Whitlock", "/letters/1"});
     }
 
     @Test

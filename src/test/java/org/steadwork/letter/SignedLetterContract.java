@@ -110,6 +110,10 @@ abstract class SignedLetterContract {
                 + made.caseId() + ")");
         visitor.open(made.letters() + "/1/file/letter.pdf");
         assertEquals(500, visitor.status());
+        assertEquals("Not handed out", visitor.page().select("h1").text());
+        assertTrue(visitor.page().text().contains("is not the one that was signed"), visitor.page().text());
+        visitor.open(made.letters() + "/1/file/page-1.png");
+        assertEquals("Not handed out", visitor.page().select("h1").text());
         visitor.open(made.letters() + "/1");
         assertTrue(visitor.page().text().contains("not the one that was signed"), visitor.page().text());
     }

@@ -25,7 +25,8 @@ import org.steadwork.redflag.rules.Verdict;
 /** Laws that hold for every screen, tried on seeded random ones; a failure prints the screen. */
 class ScreeningPropertyTest {
 
-    private static final int ROUNDS = 4_000;
+    /** Raise it for a long run: {@code -Dsteadwork.rounds=20000}. */
+    private static final int ROUNDS = Integer.getInteger("steadwork.rounds", 1_000);
     private static final Catalogue CATALOGUE = new CatalogueReader().read();
     private static final Screening SCREENING = new Screening(CATALOGUE);
 

@@ -54,6 +54,8 @@ class ReviewPagesTest {
             assertEquals(200, lead.status(), path);
             assertTrue(new Visitor().open(path).title().startsWith("Sign in"), path);
         }
+        String patient = accounts.visitor(Role.LEAD).open("/cases/" + id).select("a[href~=^/patients/[0-9]+$]").attr("href");
+        assertTrue(assistant.open(patient).select("main a").eachAttr("href").contains("/cases/" + id + "/attendance"), patient);
         Document desk = assistant.open("/cases/" + id + "/attendance");
         assertEquals(200, assistant.status());
         assertFalse(desk.text().contains("Neck ache"), "no complaint on the page of the desk");

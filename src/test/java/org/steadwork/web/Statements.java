@@ -14,8 +14,13 @@ public class Statements {
 
     public long during(Runnable work) {
         var statistics = factory.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
         long before = statistics.getPrepareStatementCount();
         work.run();
-        return statistics.getPrepareStatementCount() - before;
+        long count = statistics.getPrepareStatementCount() - before;
+        if (count == 0) {
+            throw new AssertionError("No statement was counted: nothing was measured");
+        }
+        return count;
     }
 }

@@ -33,6 +33,11 @@ public final class Visitor {
         return follow(response);
     }
 
+    /** Opens an address exactly as it is written, percent signs and all. */
+    public Document openEncoded(String address) {
+        return follow(request().urlEncodingEnabled(false).get(address));
+    }
+
     public int status() {
         return answer.statusCode();
     }

@@ -11,9 +11,11 @@ import org.steadwork.kernel.Answer;
 public final class ScreenAnswers {
 
     private final Map<String, Answer> byKey;
+    private final Map<String, Answer> ticked;
 
     private ScreenAnswers(Map<String, Answer> byKey) {
         this.byKey = byKey;
+        this.ticked = ticked(byKey);
     }
 
     public static ScreenAnswers of(Map<String, Answer> byKey) {
@@ -30,18 +32,19 @@ public final class ScreenAnswers {
     }
 
     private Answer withTicks(String question, Answer own) {
-        Answer result = own;
-        for (Map.Entry<String, Answer> entry : byKey.entrySet()) {
-            if (entry.getKey().startsWith(question + "/")) {
-                if (entry.getValue() == Answer.YES) {
-                    return Answer.YES;
-                }
-                if (entry.getValue() == Answer.UNKNOWN) {
-                    result = Answer.UNKNOWN;
-                }
+        return ticked.getOrDefault(question, own);
+    }
+
+    /** What the ticks of each question say: one yes is a yes; else one unknown is unknown; else they say nothing of their own. */
+    private static Map<String, Answer> ticked(Map<String, Answer> byKey) {
+        Map<String, Answer> ticked = new HashMap<>();
+        byKey.forEach((key, answer) -> {
+            int slash = key.indexOf('/');
+            if (slash > 0 && (answer == Answer.YES || answer == Answer.UNKNOWN)) {
+                ticked.merge(key.substring(0, slash), answer, (one, other) -> one == Answer.YES ? one : other);
             }
-        }
-        return result;
+        });
+        return ticked;
     }
 
     private static Answer withQuestion(Answer own, Answer question) {

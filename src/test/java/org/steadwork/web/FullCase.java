@@ -1,0 +1,143 @@
+package org.steadwork.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.nodes.Element;
+import org.steadwork.account.Role;
+
+/** A case with something on every page, entered through the pages, for tests that go through all of them. */
+@ApplicationScoped
+class FullCase {
+
+    private static final String DAY = "4 Mar 2026";
+    private static final Map<String, String> WORK_PLACE = Map.ofEntries(Map.entry("assessedOn", DAY), Map.entry("place", "Desk 14"),
+            Map.entry("popliteal_height", "370"), Map.entry("shoe", "20"), Map.entry("elbow_rest_height", "240"), Map.entry("seat_now", "450"),
+            Map.entry("seat_low", "400"), Map.entry("seat_high", "530"), Map.entry("desk_now", "740"), Map.entry("desk_low", "740"),
+            Map.entry("desk_high", "740"), Map.entry("PH-1", "does_not_fit"));
+    private static final Map<String, String> REPORT = Map.of("text-request", "I ask for a headset by 4 December 2026.",
+            "text-work_status", "Full hours and duties.", "text-can_do", "She can sit 45 minutes at a time and lift 5 kg.",
+            "text-next", "I will review this on 15 January 2027. Please tell me if it is not practicable.");
+
+    /**
+     * What was made.
+     *
+     * @param parts the numbers of what stands in the case, by the names that paths give them
+     */
+    record Made(String patient, String caseId, Map<String, String> parts) {
+
+        String path() {
+            return "/cases/" + caseId;
+        }
+    }
+
+    @Inject
+    TestCases cases;
+
+    @Inject
+    TestAccounts accounts;
+
+    @Inject
+    Clock clock;
+
+    /** Fills a new case; a signed note, a signed screen and a signed letter each stand beside one that is not signed. */
+    Made make(String given, String family) {
+        String path = "/cases/" + cases.open(given, family);
+        Visitor visitor = accounts.visitor(Role.LEAD);
+        visitor.open(path);
+        String patient = number(visitor, "/patients/(\\d+)");
+        Map<String, String> parts = new LinkedHashMap<>(Map.of("number", "1", "page", "1", "key", "sh_rolls", "kind", "employer_report", "instrument", "ndi"));
+        send(visitor, "/patients/" + patient + "/edit", Map.of("employer", "Quayside Planning " + patient, "site", "North hall", "doctor", "Dr A. Fennick "
+                + patient, "hoursAWeek", "38", "jobTitle", "Shift planner"));
+        send(visitor, path + "/symptoms/new", Map.of("reportedOn", DAY, "now-neck", "3", "worst-neck", "6"), Map.of("zone", List.of("neck")));
+        parts.put("reportId", number(visitor.open(path + "/symptoms").outerHtml(), "/symptoms/(\\d+)"));
+        send(visitor, path + "/programme/add/sh_rolls", Map.of("startedOn", DAY));
+        parts.put("prescription", number(visitor.open(path + "/programme").outerHtml(), "/programme/(\\d+)"));
+        send(visitor, path + "/work-place/edit", WORK_PLACE);
+        parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));
+        outcomes(visitor, path);
+        notes(visitor, path);
+        redFlags(visitor, path, parts);
+        letters(visitor, path, parts);
+        return new Made(patient, path.substring("/cases/".length()), parts);
+    }
+
+    private static void outcomes(Visitor visitor, String path) {
+        send(visitor, path + "/outcomes/ndi", Map.of("on", DAY, "i1", "2", "i2", "3", "i3", "1"));
+        send(visitor, path + "/outcomes", path + "/goals", Map.of("newGoal", "A full shift at the belt"), Map.of());
+        send(visitor, path + "/outcomes", path + "/own-activities", Map.of("on", DAY, "newActivity", "Sit 30 minutes", "newRating", "4"), Map.of());
+    }
+
+    private static void notes(Visitor visitor, String path) {
+        send(visitor, path + "/visits/1", path + "/visits/1/note", Map.of("assessment", "Better.", "plan", "Go on.", "do", "sign"), Map.of());
+        send(visitor, path + "/visits", Map.of("visitedOn", "18 Mar 2026", "kind", "follow_up"));
+        send(visitor, path + "/visits/2", path + "/visits/2/note", Map.of("assessment", "Draft.", "plan", "Draft.", "do", "save"), Map.of());
+    }
+
+    private static void redFlags(Visitor visitor, String path, Map<String, String> parts) {
+        String flags = path + "/red-flags";
+        send(visitor, flags, flags, Map.of("answer.nk_arm_power", "yes", "answer.nk_cord_hands", "yes"), Map.of("region", List.of("neck")));
+        String page = visitor.page().outerHtml();
+        parts.put("flagId", number(page, "/flags/(\\d+)"));
+        parts.put("screenId", number(page, "/screens/(\\d+)"));
+        visitor.submit(flags + "/screens/" + parts.get("screenId") + "/sign", Map.of());
+        assertEquals(200, visitor.status(), visitor.page().text());
+        send(visitor, flags, flags + "/screens", Map.of("occasion", "full"), Map.of());
+    }
+
+    private void letters(Visitor visitor, String path, Map<String, String> parts) {
+        String letters = path + "/letters";
+        String employer = option(visitor.open(path + "/consents/new"), "employer-");
+        send(visitor, path + "/consents/new?to=" + employer, path + "/consents/new", Map.of("how", "spoken"), Map.of());
+        parts.put("consent", number(visitor.open(letters).outerHtml(), "/consents/(\\d+)"));
+        send(visitor, letters + "/new/employer_report", Map.of("to", employer));
+        send(visitor, letters + "/1", letters + "/1", REPORT, Map.of("rows-modifications", List.of("Headset", "2 h of calls a day", "4 Dec 2026", "15 Jan 2027")));
+        String day = visitor.page().select("form[action$=/record/shown] [name=happenedOn]").val();
+        send(visitor, letters + "/1", letters + "/1/record/shown", Map.of("answer", "agreed", "how", "in the visit", "happenedOn",
+                day.isEmpty() ? Dates.shown(LocalDate.now(clock)) : day), Map.of());
+        visitor.page().select("form#edit").attr("action", letters + "/1/sign");
+        Map<String, String> signed = new LinkedHashMap<>(Map.of("password", TestAccounts.PASSWORD));
+        visitor.page().select("input[form=edit]:not([type=password])").forEach(asked -> signed.put(asked.attr("name"), "Needed for the request."));
+        visitor.submit(letters + "/1/sign", signed);
+        assertEquals(200, visitor.status(), visitor.page().text());
+        send(visitor, letters + "/new/employer_report", Map.of("to", employer));
+    }
+
+    private static String option(Element page, String start) {
+        return page.select("select[name=to] option[value^=" + start + "], input[name=to][value^=" + start + "]").get(0).val();
+    }
+
+    private static void send(Visitor visitor, String path, Map<String, String> changes) {
+        send(visitor, path, path, changes, Map.of());
+    }
+
+    private static void send(Visitor visitor, String path, Map<String, String> changes, Map<String, List<String>> several) {
+        send(visitor, path, path, changes, several);
+    }
+
+    private static void send(Visitor visitor, String page, String action, Map<String, String> changes, Map<String, List<String>> several) {
+        visitor.open(page);
+        visitor.submit(action, changes, several);
+        assertEquals(200, visitor.status(), () -> action + ": " + visitor.page().text());
+    }
+
+    private static String number(Visitor visitor, String pattern) {
+        return number(visitor.page().outerHtml(), pattern);
+    }
+
+    private static String number(String html, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(html);
+        if (!found.find()) {
+            throw new AssertionError("No " + pattern + " in " + html);
+        }
+        return found.group(1);
+    }
+}

@@ -1,0 +1,169 @@
+package org.steadwork.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.steadwork.account.Role;
+
+/** Every route of the application, found in its classes, for every role: who may come in, and what a wrong number is answered with. */
+@QuarkusTest
+class RoutesTest {
+
+    /** Routes that need no account, each with the reason; a route that is open and not listed here fails. */
+    private static final Map<String, String> OPEN = Map.of(
+            "GET /sign-in", "one signs in here",
+            "POST /sign-in", "one signs in here",
+            "POST /sign-out", "ending a session that has run out already must not ask to sign in",
+            "GET /first-run", "makes the first account; opens only with the key from the log, and only once",
+            "POST /first-run", "makes the first account; opens only with the key from the log, and only once",
+            "GET /figures/{key}.svg", "drawings of exercises, the same for everybody; nothing of a patient is in them");
+    private static final Pattern PARAMETER = Pattern.compile("\\{([A-Za-z]+)}");
+    private static final Set<String> WORDS = Set.of("key", "kind", "instrument");
+
+    @Inject
+    TestAccounts accounts;
+
+    @Inject
+    FullCase cases;
+
+    private static FullCase.Made made;
+    private static final List<Route> ROUTES = Route.all();
+
+    @BeforeEach
+    void aCaseWithSomethingOnEveryPage() {
+        if (made == null) {
+            made = cases.make("Rosalind", "Routledge-" + System.nanoTime());
+        }
+    }
+
+    @Test
+    void theRoutesWereFound() {
+        assertTrue(ROUTES.size() > 60, "only " + ROUTES.size());
+        assertEquals(OPEN.keySet(), ROUTES.stream().filter(Route::open).map(Route::toString).collect(Collectors.toSet()));
+    }
+
+    @Test
+    void whoIsNotSignedInComesToTheSignInPage() {
+        each(ROUTES.stream().filter(route -> !route.open()).toList(), (route, wrong) -> {
+            Visitor nobody = visit(new Visitor(), route, path(route));
+            check(wrong, route, nobody.status() == 200 && nobody.page().title().startsWith("Sign in"), nobody);
+            check(wrong, route, !nobody.page().outerHtml().contains("Routledge"), nobody);
+        });
+    }
+
+    @Test
+    void theAssistantMayNotOpenClinicalPages() {
+        each(ROUTES.stream().filter(route -> !route.roles().contains("staff") && !route.open()).toList(), (route, wrong) -> {
+            Visitor assistant = visit(accounts.visitor(Role.ASSISTANT), route, path(route));
+            check(wrong, route, assistant.status() == 403 && assistant.page().select("h1").text().equals("Not for this account"), assistant);
+        });
+    }
+
+    @Test
+    void theCliniciansMayNotOpenWhatIsForTheLead() {
+        each(ROUTES.stream().filter(route -> route.roles().equals("lead")).toList(), (route, wrong) -> {
+            Visitor clinician = visit(accounts.visitor(Role.CLINICIAN), route, path(route));
+            check(wrong, route, clinician.status() == 403, clinician);
+            Visitor lead = visit(accounts.visitor(Role.LEAD), route, path(route));
+            check(wrong, route, lead.status() == (route.get() ? 200 : 422), lead);
+        });
+    }
+
+    @Test
+    void everyPageOpensForThoseItIsFor() {
+        each(ROUTES.stream().filter(route -> route.get() && !route.path().equals("/first-run")).toList(), (route, wrong) -> {
+            for (Role role : Role.values()) {
+                if (route.open() || route.roles().equals("staff") || role == Role.LEAD || route.roles().equals("clinician") && role == Role.CLINICIAN) {
+                    Visitor visitor = visit(accounts.visitor(role), route, path(route));
+                    check(wrong, route, visitor.status() == 200, visitor);
+                }
+            }
+        });
+    }
+
+    @Test
+    void aPostWithNothingInItIsAnsweredInWords() {
+        each(ROUTES.stream().filter(route -> !route.get() && !route.path().equals("/sign-out")).toList(), (route, wrong) -> {
+            Visitor lead = visit(accounts.visitor(Role.LEAD), route, path(route));
+            check(wrong, route, List.of(200, 404, 409, 422).contains(lead.status()) && !lead.page().select("h1").isEmpty(), lead);
+        });
+    }
+
+    @Test
+    void aNumberThatIsNotThereIsAnsweredByThePageThatSaysSo() {
+        each(ROUTES.stream().filter(route -> PARAMETER.matcher(route.path()).find()).toList(), (route, wrong) -> {
+            List<String> names = names(route);
+            for (String name : names) {
+                List<String> values = WORDS.contains(name) ? List.of("no_such") : List.of("987654321", "99999999999999999999999");
+                for (String value : values) {
+                    Visitor lead = visit(accounts.visitor(Role.LEAD), route, path(route, Map.of(name, value)));
+                    check(wrong, route, lead.status() == 404 && lead.page().select("h1").text().equals("Not found"), lead);
+                }
+            }
+        });
+    }
+
+    private static List<String> names(Route route) {
+        List<String> names = new ArrayList<>();
+        Matcher parameters = PARAMETER.matcher(route.path());
+        while (parameters.find()) {
+            names.add(parameters.group(1));
+        }
+        return names;
+    }
+
+    private static String path(Route route) {
+        return path(route, Map.of());
+    }
+
+    private static String path(Route route, Map<String, String> instead) {
+        Map<String, String> values = new LinkedHashMap<>(made.parts());
+        values.put("id", route.path().startsWith("/patients") ? made.patient() : made.caseId());
+        values.putAll(instead);
+        return PARAMETER.matcher(route.path()).replaceAll(parameter -> {
+            String value = values.get(parameter.group(1));
+            assertFalse(value == null, "This test does not know what to put for {" + parameter.group(1) + "} of " + route);
+            return value;
+        });
+    }
+
+    /** Opens a route; a post goes with a token of this visitor and nothing else. */
+    private static Visitor visit(Visitor visitor, Route route, String path) {
+        if (route.get()) {
+            visitor.open(path);
+        } else {
+            String token = visitor.open("/sign-in").select("input[name=csrf-token]").val();
+            visitor.post(path, Map.of("csrf-token", List.of(token)));
+        }
+        return visitor;
+    }
+
+    private static void check(List<String> wrong, Route route, boolean right, Visitor visitor) {
+        if (!right) {
+            String words = visitor.page().text();
+            wrong.add(route + " answered " + visitor.status() + ": " + words.substring(0, Math.min(160, words.length())));
+        }
+    }
+
+    private static void each(List<Route> routes, BiConsumer<Route, List<String>> act) {
+        assertFalse(routes.isEmpty());
+        List<String> wrong = new ArrayList<>();
+        routes.forEach(route -> act.accept(route, wrong));
+        assertTrue(wrong.isEmpty(), () -> wrong.size() + " wrong:\n" + String.join("\n", new TreeSet<>(wrong)));
+    }
+}
