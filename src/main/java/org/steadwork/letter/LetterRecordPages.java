@@ -151,7 +151,8 @@ class LetterRecordPages {
         Form form = posted.read();
         SignedLetter signed = letters.signed(letter).orElse(null);
         if (signed == null || letters.withdrawal(letter).isPresent()) {
-            return sheets.conflict(letter, merged(letter, form), "Only a signed letter is withdrawn, and only once.");
+            return sheets.conflict(letter, merged(letter, form), "Only a signed letter is withdrawn, and only once."
+                    + (form.has("reason") ? " You typed as reason: " + form.value("reason").strip() : ""));
         }
         String reason = form.requiredText("reason", "Reason", 1000);
         if (form.hasErrors()) {

@@ -108,7 +108,7 @@ class HostileFormsTest {
     void whatIsSavedTwiceAtOneMomentIsStoredOrRefusedInWords() {
         FullCase.Made made = cases.make("Dora", "Hostley-Double");
         Map<String, Map<String, String>> forms = Map.of("/visits", Map.of("visitedOn", "1 Apr 2026"), "/outcomes", Map.of("on", "1 Apr 2026", "s_nprs_now", "4"),
-                "/symptoms/new", Map.of("reportedOn", "1 Apr 2026", "now-neck", "2"),
+                "/symptoms/new", Map.of("reportedOn", "1 Apr 2026", "symptomFree", "yes"),
                 "/programme/conditions", Map.of("pregnant", "yes"), "/work-place/edit", Map.of("assessedOn", "1 Apr 2026"));
         ExecutorService atOnce = Executors.newFixedThreadPool(8);
         forms.forEach((path, changes) -> {
