@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToLongFunction;
 import org.junit.jupiter.api.Test;
+import org.steadwork.measure.BenchmarkPage;
 
 /**
  * Measures the packaged application: from the start of the process to the first page in hand, and the memory it then holds.
@@ -18,7 +19,6 @@ class StartBench {
 
     private static final int STARTS = 7;
     private static final int PAGES = 300;
-    private static final Path TABLE = Path.of("docs", "benchmarks.md");
 
     private record Start(long firstPageMillis, long restMegabytes, long usedMegabytes) {
     }
@@ -27,24 +27,15 @@ class StartBench {
     void startToFirstPageAndMemory() throws IOException {
         List<Start> empty = measure(Map.of());
         List<Start> demo = measure(Map.of("quarkus.profile", "demo"));
-        String table = """
-                # Benchmarks
-
-                Measured by `./mvnw -Pbench verify`, which writes this file anew. The packaged application is started
-                %d times as README says (`java -XX:TieredStopAtLevel=1 -jar …`) on a data
+        BenchmarkPage.put("Start and memory", """
+                The packaged application is started %d times as README says (`java -XX:TieredStopAtLevel=1 -jar …`) on a data
                 folder of its own (the demo on one where its cases are loaded already); the median is given, with the fastest and the
-                slowest in brackets. "First page" runs from the start of the process to the whole sign-in page in hand. Resident memory is
-                `VmRSS` of the process after that page, and again after %d pages.
+                slowest in brackets. "First page" runs from the start of the process to the whole sign-in page in hand. Resident memory
+                is `VmRSS` of the process after that page, and again after %d pages.
 
                 | | first page, s | resident then, MB | resident after %d pages, MB |
                 | --- | --- | --- | --- |
-                %s%s
-                Machine: %s, %d processors, Java %s. Other programs ran beside it.
-                """.formatted(STARTS, PAGES, PAGES, row("Empty clinic", empty), row("Demo clinic", demo), processor(),
-                Runtime.getRuntime().availableProcessors(), System.getProperty("java.version"));
-        Files.createDirectories(TABLE.getParent());
-        Files.writeString(TABLE, table);
-        System.out.println(table);
+                %s%s""".formatted(STARTS, PAGES, PAGES, row("Empty clinic", empty), row("Demo clinic", demo)));
     }
 
     private static List<Start> measure(Map<String, String> settings) throws IOException {
@@ -84,10 +75,5 @@ class StartBench {
         String form = unit == 1 ? "%.0f (%.0f to %.0f)" : "%.2f (%.2f to %.2f)";
         return String.format(Locale.ROOT, form, sorted.get(sorted.size() / 2) / (double) unit, sorted.get(0) / (double) unit,
                 sorted.get(sorted.size() - 1) / (double) unit);
-    }
-
-    private static String processor() throws IOException {
-        return Files.readAllLines(Path.of("/proc/cpuinfo")).stream().filter(l -> l.startsWith("model name")).findFirst()
-                .map(l -> l.substring(l.indexOf(':') + 1).strip()).orElse("unknown processor");
     }
 }
