@@ -57,7 +57,7 @@ class CalculateApiTest {
         Visitor clinician = accounts.visitor(Role.CLINICIAN);
         problem(clinician.body(PATH, "text/plain", GOOD), 415);
         clinician.post(PATH, Map.of("start", List.of("09:00")));
-        problem(clinician.answer(), 400);
+        problem(clinician.answer(), 406); // a form asks for a page, and none is to be had here
         problem(clinician.body(PATH, "multipart/form-data; boundary=x", "--x--"), 400);
     }
 
