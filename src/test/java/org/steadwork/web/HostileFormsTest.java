@@ -126,7 +126,7 @@ class HostileFormsTest {
     /** Walks from page to page and takes one form of each shape; those that end something come last. */
     private List<ShownForm> forms(FullCase.Made made) {
         Deque<String> open = new ArrayDeque<>(List.of("/", "/patients", "/patients/new", "/patients/" + made.patient(), "/patients/" + made.patient() + "/edit",
-                "/patients/" + made.patient() + "/cases/new", "/clinic/accounts/new", made.path() + "/edit", made.path() + "/close",
+                "/patients/" + made.patient() + "/cases/new", "/clinic/accounts/new", "/bench/screen-breaks", made.path() + "/edit", made.path() + "/close",
                 made.path() + "/attendance", made.path() + "/ties", made.path() + "/programme/conditions", made.path() + "/programme/add/gn_breathing",
                 made.path() + "/letters/new/routine_referral"));
         for (CaseTab tab : CaseTab.values()) {
