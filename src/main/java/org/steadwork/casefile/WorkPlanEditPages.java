@@ -73,7 +73,7 @@ class WorkPlanEditPages {
         }
         plans.persist(new WorkPlan(file, latest + 1, terms, account.displayName(), Instant.now(clock)));
         audit.record("agreed a return-to-work plan", file.patient().id(), id, "plan " + (latest + 1));
-        return Answers.seeOther(WorkPlanPages.path(id));
+        return Answers.seeOther(WorkPlanView.path(id));
     }
 
     private static TemplateInstance page(CaseHead head, Form form, WorkPlanTerms preview, List<WorkPlan> all) {

@@ -74,8 +74,8 @@ class WorkPlanPages {
         Form form = posted.read();
         WorkPlan plan = plans.current(id).orElse(null);
         WorkPlanWeek due = plan == null ? null : plan.stepDue(LocalDate.now(clock)).orElse(null);
-        if (due == null || form.version() != seen(plan, due)) {
-            return Answers.conflict(page(file, form.conflictsWith(Form.empty(), due == null ? 0 : seen(plan, due)), null));
+        if (due == null || form.version() != WorkPlanView.seen(plan, due)) {
+            return Answers.conflict(page(file, form.conflictsWith(Form.empty(), due == null ? 0 : WorkPlanView.seen(plan, due)), null));
         }
         WorkPlanStep.WeekBefore before = due.number() == 1 ? WorkPlanStep.WeekBefore.UNKNOWN : before(form);
         String words = form.text("words", 300);
@@ -96,7 +96,7 @@ class WorkPlanPages {
         }
         plans.getEntityManager().persist(new WorkPlanStep(plan, due.number(), move, before, words, account.displayName(), Instant.now(clock)));
         audit.record("decided a return-to-work step", file.patient().id(), id, null);
-        return Answers.seeOther(path(id) + (move == NextStep.Move.HOLD || move == NextStep.Move.BACK ? "/edit" : ""));
+        return Answers.seeOther(WorkPlanView.path(id) + (move == NextStep.Move.HOLD || move == NextStep.Move.BACK ? "/edit" : ""));
     }
 
     @POST
@@ -115,16 +115,7 @@ class WorkPlanPages {
         }
         plan.end(LocalDate.now(clock), reason);
         audit.record("ended a return-to-work plan", file.patient().id(), id, null);
-        return Answers.seeOther(path(id));
-    }
-
-    static String path(long id) {
-        return "/cases/" + id + "/work-plan";
-    }
-
-    /** A number that tells which step of which plan a form was made for. */
-    static int seen(WorkPlan plan, WorkPlanWeek due) {
-        return plan.number() * 100 + due.number();
+        return Answers.seeOther(WorkPlanView.path(id));
     }
 
     private static WorkPlanStep.WeekBefore before(Form form) {

@@ -35,6 +35,6 @@ class WorkPlanSteps implements Attention {
 
     private static Entry entry(WorkPlan plan, LocalDate since, String label, String reason, String action, String place) {
         CaseFile file = plan.caseFile();
-        return new Entry(file.id(), file.patient().name(), Urgency.TODAY, label, since, reason, action, "/cases/" + file.id() + "/work-plan" + place);
+        return new Entry(file.id(), file.patient().name(), Urgency.TODAY, label, since, reason, action, WorkPlanView.path(file.id()) + place);
     }
 }

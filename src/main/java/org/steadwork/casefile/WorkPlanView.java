@@ -18,6 +18,15 @@ import org.steadwork.web.Option;
  */
 record WorkPlanView(CaseFile file, LocalDate today, WorkTimelineView timeline, List<WorkPlan> plans, Form form, NextStep advice) {
 
+    static String path(long id) {
+        return "/cases/" + id + "/work-plan";
+    }
+
+    /** A number that tells which step of which plan a form was made for. */
+    static int seen(WorkPlan plan, WorkPlanWeek due) {
+        return plan.number() * 100 + due.number();
+    }
+
     /** The plan that holds, or null. */
     public WorkPlan current() {
         return plans.isEmpty() || !plans.get(0).running() ? null : plans.get(0);
@@ -30,6 +39,11 @@ record WorkPlanView(CaseFile file, LocalDate today, WorkTimelineView timeline, L
     /** The step to decide now, or null. */
     public WorkPlanWeek due() {
         return current() == null ? null : current().stepDue(today).orElse(null);
+    }
+
+    /** The number by which the form of the step due is told from a later one. */
+    public int stepVersion() {
+        return seen(current(), due());
     }
 
     /** The step that changed the course, after which a new plan is wanted; or null. */
