@@ -116,7 +116,7 @@ class InstrumentScoresTest {
 
     @Test
     void everyEntryHasItsSource() {
-        assertEquals(21, INSTRUMENTS.size());
+        assertEquals(24, INSTRUMENTS.size());
         for (Instrument instrument : INSTRUMENTS.values()) {
             assertFalse(instrument.source().isBlank(), instrument.key());
             assertFalse(instrument.permission().isBlank(), instrument.key());

@@ -78,7 +78,7 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
     /** Judges a change on an instrument with the thresholds of a body region; a risk screen is refused. */
     public static ChangeVerdict of(Instrument instrument, String region, double earlier, double later) {
         if (!instrument.outcome()) {
-            throw new IllegalArgumentException(instrument.name() + " is a screen: change on it is not judged");
+            throw new IllegalArgumentException(instrument.name() + " is no outcome measure: change on it is not judged");
         }
         return of(instrument.amounts(), instrument.direction(), region, earlier, later).with(caution(instrument, earlier));
     }
