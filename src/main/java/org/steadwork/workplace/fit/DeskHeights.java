@@ -32,6 +32,14 @@ final class DeskHeights {
         return lowest + index * step;
     }
 
+    boolean onlyHighest() {
+        return first == count - 1;
+    }
+
+    boolean onlyLowest() {
+        return last == 0;
+    }
+
     /** Puts every height from the given one up into the running. */
     void startFrom(int index) {
         first = index;

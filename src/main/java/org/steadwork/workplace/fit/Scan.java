@@ -1,35 +1,24 @@
 package org.steadwork.workplace.fit;
 
-import java.util.Arrays;
-
 /**
- * Finds the best setting that the equipment allows, by going through every height of the seat. For one height of the seat,
+ * Finds the best setting that the equipment allows, by going through the heights of the seat. For one height of the seat,
  * feet, elbow and eye leave runs of desk heights in the order of {@link Objective}, and every other part is set to its best
- * value; a seat that is behind the best one so far is left as soon as that shows. The result is exact on the grid of the
- * travels. One scan serves any number of bodies, one after the other; it is not for several threads.
+ * value; a seat that is behind the best one so far is left as soon as that shows, and so are all seats beyond it where they
+ * can only be worse. The result is exact on the grid of the travels. One scan serves any number of bodies, one after the
+ * other; it is not for several threads.
  */
 final class Scan {
 
-    private static final double HAIR = 1e-9;
-    private static final int CONTACT = 0;
-    private static final int MISSING = 1;
-    private static final int FEET = 2;
-    private static final int ELBOW = 3;
-    private static final int EYE = 4;
-    private static final int FEET_SQUARED = 5;
-    private static final int ELBOW_SQUARED = 6;
-    private static final int EYE_SQUARED = 7;
-    private static final int FOOTREST_USED = 8;
-    private static final int CHANGE = 9;
-    private static final int FOOTREST_HEIGHT = 10;
+    private static final int NOT_BEHIND = Integer.MAX_VALUE;
 
     private final FitModel model;
     private final Settings present;
     private final Travel seat;
+    private final Travel desk;
     private final Travel footrest;
     private final Travel screen;
-    private final Travel desk;
     private final DeskHeights desks;
+    private final PartsBeside beside;
     private final boolean coarseScreen;
     private final double homeRow;
     private final double topThickness;
@@ -39,8 +28,7 @@ final class Scan {
     private final Target feet;
     private final Target drop;
 
-    private final double[] least = new double[FOOTREST_HEIGHT + 1];
-    private final double[] tried = new double[FOOTREST_HEIGHT + 1];
+    private final Tiers tiers = new Tiers();
     private Body body;
     private double bestSeat;
     private double bestFootrest;
@@ -55,6 +43,7 @@ final class Scan {
         this.desks = new DeskHeights(desk);
         this.footrest = model.station().travelOrNull(Part.FOOTREST);
         this.screen = model.station().travelOrNull(Part.SCREEN_TOP);
+        this.beside = new PartsBeside(model);
         this.homeRow = model.station().homeRow();
         this.topThickness = model.station().topThickness();
         this.footrestAbove = model.targets().allowances().footrestAbove();
@@ -80,81 +69,138 @@ final class Scan {
 
     /** Returns the best setting for another body at the same work place. */
     Settings best(Body fitted) {
-        body = fitted;
-        Arrays.fill(least, Double.POSITIVE_INFINITY);
-        // First the height that one would set by hand, so that most of the others are soon left behind.
-        double feetHeight = fitted.feetHeight();
-        double keysAboveSeat = fitted.elbow() - homeRow;
-        trySeat(seat.atOrBelow(Math.max(feetHeight, desk.clip(feetHeight + keysAboveSeat) - keysAboveSeat)));
-        int seats = seat.settings();
-        int index = 0;
-        while (index < seats && trySeat(seat.setting(index))) {
-            index++;
-        }
-        return new Settings(seatDepth(), present.cushion(), bestSeat, bestFootrest, bestDesk, armrest(), bestScreenTop, model.wantedDistance(fitted));
+        return scan(fitted, false);
     }
 
-    /** Tries one height of the seat; false when it presses more on the thigh than the best one, as all above it will. */
-    private boolean trySeat(double height) {
+    /** Returns what the best setting costs another body, without asking which of several free ones is the best. */
+    double leastCost(Body fitted) {
+        return model.cost(scan(fitted, true), fitted);
+    }
+
+    private Settings scan(Body fitted, boolean anyThatIsFree) {
+        body = fitted;
+        tiers.clear();
+        int start = seat.index(seatByHand());
+        int seats = seat.settings();
+        for (int index = start; index < seats; index++) {
+            if (onlyWorseAbove(trySeat(seat.setting(index)), seat.setting(index)) || anyThatIsFree && tiers.isNoughtUpTo(Tiers.EYE)) {
+                break;
+            }
+        }
+        for (int index = start - 1; index >= 0 && !(anyThatIsFree && tiers.isNoughtUpTo(Tiers.EYE)); index--) {
+            if (onlyWorseBelow(trySeat(seat.setting(index)), seat.setting(index))) {
+                break;
+            }
+        }
+        return new Settings(beside.seatDepth(body), present.cushion(), bestSeat, bestFootrest, bestDesk, beside.armrest(body), bestScreenTop,
+                beside.distance(body));
+    }
+
+    /** Returns the height that one would set by hand: a good one to start from, so that others are soon left behind. */
+    private double seatByHand() {
+        double feetHeight = body.feetHeight();
+        double keysAboveSeat = body.elbow() - homeRow;
+        return Math.max(feetHeight, desk.clip(feetHeight + keysAboveSeat) - keysAboveSeat);
+    }
+
+    /** Higher up there is less room for the thigh, beyond the footrest the feet hang more, and the highest desk is lower. */
+    private boolean onlyWorseAbove(int behindBy, double height) {
+        double highestRest = footrest == null ? 0 : footrest.high();
+        boolean hanging = height - body.feetHeight() - highestRest > feet.aim();
+        boolean deskTooLow = desks.onlyHighest() && atElbow(height) + elbow.aim() > desks.height(desks.first());
+        return behindBy <= Tiers.MISSING || hanging && onlyFeetCount(behindBy) || deskTooLow && onlyElbowCounts(behindBy);
+    }
+
+    /** Further down the knees rise more, and the lowest desk is higher; only the thigh gets more room. */
+    private boolean onlyWorseBelow(int behindBy, double height) {
+        boolean raised = height - body.feetHeight() < feet.aim();
+        boolean deskTooHigh = desks.onlyLowest() && atElbow(height) + elbow.aim() < desks.height(desks.first());
+        return tiers.isNought(Tiers.MISSING) && (raised && onlyFeetCount(behindBy) || deskTooHigh && onlyElbowCounts(behindBy));
+    }
+
+    /** Tells whether a seat was behind by the feet, and nothing but the feet could be better for another. */
+    private boolean onlyFeetCount(int behindBy) {
+        return behindBy == Tiers.FEET || behindBy == Tiers.FEET_SQUARED && tiers.isNought(Tiers.ELBOW) && tiers.isNought(Tiers.EYE);
+    }
+
+    private boolean onlyElbowCounts(int behindBy) {
+        return tiers.isNought(Tiers.FEET) && (behindBy == Tiers.ELBOW || behindBy == Tiers.ELBOW_SQUARED && tiers.isNoughtUpTo(Tiers.FEET_SQUARED));
+    }
+
+    private double atElbow(double height) {
+        return height + body.elbow() - homeRow;
+    }
+
+    /** Tries one height of the seat; returns the last tier by which its settings were behind, unless one was not. */
+    private int trySeat(double height) {
         if (Double.isNaN(body.thigh())) {
             desks.startFrom(0);
-            tried[CONTACT] = 0;
-            tried[MISSING] = 0;
+            tiers.put(Tiers.CONTACT, 0);
+            tiers.put(Tiers.MISSING, 0);
         } else {
             double underDesk = height + body.thigh() + topThickness;
             desks.startAtLeast(underDesk + clearance.green().low());
             double room = desks.height(desks.first()) - underDesk;
-            tried[CONTACT] = Math.max(0, -room);
-            tried[MISSING] = Math.max(0, clearance.green().low() - room);
+            tiers.put(Tiers.CONTACT, Math.max(0, -room));
+            tiers.put(Tiers.MISSING, Math.max(0, clearance.green().low() - room));
         }
-        if (behindBy(MISSING)) {
-            return false;
+        if (tiers.behindBy(Tiers.MISSING)) {
+            return Tiers.MISSING;
         }
         int firstDesk = desks.first();
         double hanging = height - body.feetHeight();
-        tryFeet(height, 0, firstDesk);
+        int behind = tryFeet(height, 0, firstDesk);
         // A footrest counts as needed only when the feet hang by more than the allowance without it.
         if (footrest != null && hanging > footrestAbove) {
             double lower = footrest.atOrBelow(hanging - feet.aim());
             double higher = footrest.atOrAbove(hanging - feet.aim());
-            tryFeet(height, lower, firstDesk);
+            behind = Math.max(behind, tryFeet(height, lower, firstDesk));
             if (higher > lower) {
-                tryFeet(height, higher, firstDesk);
+                behind = Math.max(behind, tryFeet(height, higher, firstDesk));
             }
         }
-        return true;
+        return behind;
     }
 
-    private void tryFeet(double height, double rest, int firstDesk) {
-        double off = height - rest - body.feetHeight();
-        tried[FEET] = feet.cost(off);
-        if (behindBy(FEET)) {
-            return;
+    private int tryFeet(double height, double rest, int firstDesk) {
+        if (tiers.bestIsAtEveryAim() && tiers.noLessInUse(rest, change(height, present.seat()) + change(rest, present.footrest()))) {
+            return Tiers.FOOTREST_HEIGHT;
         }
-        double atElbow = height + body.elbow() - homeRow;
+        double off = height - rest - body.feetHeight();
+        tiers.put(Tiers.FEET, feet.cost(off));
+        if (tiers.behindBy(Tiers.FEET)) {
+            return Tiers.FEET;
+        }
+        double atElbow = atElbow(height);
         desks.startFrom(firstDesk);
         if (elbow.weight() > 0) {
             desks.keepNearest(atElbow + elbow.green().low(), atElbow + elbow.green().high());
         }
-        tried[ELBOW] = elbow.cost(desks.height(desks.first()) - atElbow);
-        tried[FEET_SQUARED] = square(off - feet.aim());
-        if (behindBy(ELBOW)) {
-            return;
+        tiers.put(Tiers.ELBOW, elbow.cost(desks.height(desks.first()) - atElbow));
+        if (tiers.behindBy(Tiers.ELBOW)) {
+            return Tiers.ELBOW;
         }
         double eye = height + body.eye();
+        tiers.put(Tiers.FEET_SQUARED, square(off - feet.aim()));
         if (!coarseScreen) {
             keepWhereTheScreenServes(eye);
-            tried[EYE] = drop.cost(eye - screenTop(eye, desks.height(desks.first())));
-            if (behindBy(FEET_SQUARED)) {
-                return;
+            tiers.put(Tiers.EYE, drop.cost(eye - screenTop(eye, desks.height(desks.first()))));
+            if (tiers.behindBy(Tiers.FEET_SQUARED)) {
+                return tiers.behindBy(Tiers.EYE) ? Tiers.EYE : Tiers.FEET_SQUARED;
             }
             desks.keepNearest(atElbow + elbow.aim(), atElbow + elbow.aim());
+            tiers.put(Tiers.ELBOW_SQUARED, square(desks.height(desks.first()) - atElbow - elbow.aim()));
+            if (tiers.behindBy(Tiers.ELBOW_SQUARED)) {
+                return Tiers.ELBOW_SQUARED;
+            }
         }
         for (int i = desks.first(); i <= desks.last(); i++) {
             tryDesk(height, rest, desks.height(i));
         }
+        return NOT_BEHIND;
     }
 
+    /** A screen whose steps are wider than its band may miss it between two of them; then every desk is tried instead. */
     private void keepWhereTheScreenServes(double eye) {
         if (screen != null && !Double.isNaN(eye) && drop.weight() > 0) {
             double highest = screen.setting(screen.settings() - 1);
@@ -166,38 +212,20 @@ final class Scan {
         double eye = height + body.eye();
         double top = screenTop(eye, deskTop);
         double below = eye - top;
-        tried[EYE] = drop.cost(below);
-        tried[ELBOW_SQUARED] = square(deskTop + homeRow - height - body.elbow() - elbow.aim());
-        tried[EYE_SQUARED] = Double.isNaN(below) ? 0 : square(below - drop.aim());
-        tried[FOOTREST_USED] = rest > 0 ? 1 : 0;
-        tried[CHANGE] = change(height, present.seat()) + change(rest, present.footrest()) + change(deskTop, present.desk())
-                + change(top, present.screenTop());
-        tried[FOOTREST_HEIGHT] = rest;
-        if (order(FOOTREST_HEIGHT) < 0) {
-            System.arraycopy(tried, 0, least, 0, least.length);
+        tiers.put(Tiers.EYE, drop.cost(below));
+        tiers.put(Tiers.ELBOW_SQUARED, square(deskTop - atElbow(height) - elbow.aim()));
+        tiers.put(Tiers.EYE_SQUARED, Double.isNaN(below) ? 0 : square(below - drop.aim()));
+        tiers.put(Tiers.FOOTREST_USED, rest > 0 ? 1 : 0);
+        tiers.put(Tiers.CHANGE, change(height, present.seat()) + change(rest, present.footrest()) + change(deskTop, present.desk())
+                + change(top, present.screenTop()));
+        tiers.put(Tiers.FOOTREST_HEIGHT, rest);
+        if (tiers.ahead()) {
+            tiers.keep();
             bestSeat = height;
             bestFootrest = rest;
             bestDesk = deskTop;
             bestScreenTop = top;
         }
-    }
-
-    private boolean behindBy(int lastTier) {
-        return order(lastTier) > 0;
-    }
-
-    /** Compares what is tried with the best so far, tier by tier up to the last one that is known. */
-    private int order(int lastTier) {
-        for (int tier = 0; tier <= lastTier; tier++) {
-            double difference = tried[tier] - least[tier];
-            if (difference > HAIR) {
-                return 1;
-            }
-            if (difference < -HAIR) {
-                return -1;
-            }
-        }
-        return 0;
     }
 
     private static double square(double off) {
@@ -219,36 +247,6 @@ final class Scan {
         }
         double lower = deskTop + screen.atOrBelow(wanted - deskTop);
         double higher = deskTop + screen.atOrAbove(wanted - deskTop);
-        return better(drop, eye - lower, eye - higher) ? lower : higher;
-    }
-
-    private double seatDepth() {
-        Target gap = model.target(Deviation.KNEE_GAP);
-        double behindKnee = body.thighLength() + present.cushion();
-        Travel travel = model.station().travelOrNull(Part.SEAT_DEPTH);
-        if (travel == null || Double.isNaN(behindKnee)) {
-            return present.seatDepth();
-        }
-        double shorter = travel.atOrBelow(behindKnee - gap.aim());
-        double longer = travel.atOrAbove(behindKnee - gap.aim());
-        return better(gap, behindKnee - shorter, behindKnee - longer) ? shorter : longer;
-    }
-
-    private double armrest() {
-        Target level = model.target(Deviation.ARMREST);
-        Travel travel = model.station().travelOrNull(Part.ARMREST);
-        if (travel == null || Double.isNaN(body.elbow())) {
-            return present.armrest();
-        }
-        double lower = travel.atOrBelow(body.elbow() + level.aim());
-        double higher = travel.atOrAbove(body.elbow() + level.aim());
-        return better(level, lower - body.elbow(), higher - body.elbow()) ? lower : higher;
-    }
-
-    /** Tells whether the first deviation costs less than the second, or as much and is no further from the aim. */
-    private static boolean better(Target target, double first, double second) {
-        int byCost = Double.compare(target.cost(first), target.cost(second));
-        int byAim = Double.compare(Math.abs(first - target.aim()), Math.abs(second - target.aim()));
-        return (byCost != 0 ? byCost : byAim) <= 0;
+        return drop.prefers(eye - lower, eye - higher) ? lower : higher;
     }
 }

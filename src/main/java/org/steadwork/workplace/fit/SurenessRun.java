@@ -85,14 +85,13 @@ final class SurenessRun {
 
     /** What is bought stays as it is whatever the body is; only the settings follow. */
     private Sureness.Recommended recommended(EquipmentGain gain) {
-        FitModel with = model.at(gain.station());
-        Scan scan = new Scan(with);
+        Scan scan = new Scan(model.at(gain.station()));
         int needed = 0;
         int helps = 0;
         int suffices = 0;
         for (int n = 0; n < bodies.length; n++) {
             if (costs[n] > HAIR) {
-                double remains = with.cost(scan.best(bodies[n]), bodies[n]);
+                double remains = scan.leastCost(bodies[n]);
                 needed++;
                 helps += remains < costs[n] - HAIR ? 1 : 0;
                 suffices += remains > HAIR ? 0 : 1;
