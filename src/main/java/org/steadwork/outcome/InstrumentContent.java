@@ -1,7 +1,6 @@
 package org.steadwork.outcome;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,12 +21,9 @@ import org.steadwork.outcome.scoring.ScoringRule;
 import org.steadwork.outcome.scoring.SumOfItems;
 import org.steadwork.outcome.scoring.SumOfParts;
 import org.steadwork.outcome.scoring.SumPercent;
-import org.steadwork.outcome.scoring.Threshold;
 
 /** Reads the instruments from the content and checks them; a wrong entry stops the start with file, line and reason. */
 final class InstrumentContent {
-
-    private static final Set<String> TAGS = Set.of("S", "M", "C", "P");
 
     private InstrumentContent() {
     }
@@ -65,7 +61,7 @@ final class InstrumentContent {
         Entry rule = entry.entry("rule").orElseThrow(() -> entry.problem("'rule' is missing"));
         Instrument instrument = new Instrument(key, entry.text("name"), label, entry.text("version"), entry.optionalText("unit").orElse(""),
                 entry.texts("regions"), items, rule(rule), entry.constant("direction", Direction.class), lowest, highest, !entry.flag("screen"),
-                bands(entry), thresholds(entry), optional(entry, "cannot_improve_below"), optional(entry, "cannot_worsen_above"),
+                bands(entry), AboutContent.thresholds(entry), optional(entry, "cannot_improve_below"), optional(entry, "cannot_worsen_above"),
                 entry.integer("every_days"), entry.text("schedule"), entry.text("permission"), entry.text("source"),
                 entry.optionalText("loinc").orElse(""), entry.texts("notes"));
         checkEnds(entry, instrument);
@@ -94,7 +90,7 @@ final class InstrumentContent {
             if (item.integer("number") != items.size() + 1) {
                 throw item.problem("items must be numbered 1, 2, 3 in order");
             }
-            items.add(checked(item, () -> new Item(item.integer("number"), item.text("topic"), item.integer("min"), item.integer("max"))));
+            items.add(AboutContent.checked(item, () -> new Item(item.integer("number"), item.text("topic"), item.integer("min"), item.integer("max"))));
         }
         if (items.isEmpty()) {
             throw entry.problem("'items' is missing");
@@ -116,7 +112,7 @@ final class InstrumentContent {
     }
 
     private static List<Part> parts(Entry rule, boolean summed) {
-        return rule.entries("parts").stream().map(part -> checked(part, () -> new Part(part.text("name"), part.integer("first"),
+        return rule.entries("parts").stream().map(part -> AboutContent.checked(part, () -> new Part(part.text("name"), part.integer("first"),
                 part.integer("last"), summed ? part.number("weight") : 1, summed ? part.integer("may_miss") : 0))).toList();
     }
 
@@ -132,35 +128,7 @@ final class InstrumentContent {
         return bands;
     }
 
-    private static List<Threshold> thresholds(Entry entry) {
-        List<Threshold> thresholds = new ArrayList<>();
-        Set<String> leads = new HashSet<>();
-        for (Entry t : entry.entries("thresholds")) {
-            Threshold.Unit unit = t.has("unit") ? t.constant("unit", Threshold.Unit.class) : Threshold.Unit.POINTS;
-            Threshold threshold = checked(t, () -> new Threshold(t.constant("kind", Threshold.Kind.class), t.number("value"), unit,
-                    t.text("level"), t.texts("regions"), t.optionalText("population").orElse(""), t.optionalText("anchor").orElse(""),
-                    t.optionalText("follow_up").orElse(""), t.flag("lead"), t.has("baseline_from") ? t.number("baseline_from") : Double.NEGATIVE_INFINITY,
-                    t.has("baseline_to") ? t.number("baseline_to") : Double.POSITIVE_INFINITY, t.text("source"), t.text("tag")));
-            if (!TAGS.contains(threshold.tag())) {
-                throw t.problem("'tag' must be one of S, M, C, P, but is '" + threshold.tag() + "'");
-            }
-            if (threshold.leads() && !leads.add(threshold.kind() + " " + threshold.regions() + " " + t.optionalText("baseline_from"))) {
-                throw t.problem("two amounts of the same kind lead for the same regions");
-            }
-            thresholds.add(threshold);
-        }
-        return thresholds;
-    }
-
     private static OptionalDouble optional(Entry entry, String key) {
         return entry.has(key) ? OptionalDouble.of(entry.number(key)) : OptionalDouble.empty();
-    }
-
-    private static <T> T checked(Entry entry, java.util.function.Supplier<T> made) {
-        try {
-            return made.get();
-        } catch (IllegalArgumentException e) {
-            throw entry.problem(e.getMessage());
-        }
     }
 }

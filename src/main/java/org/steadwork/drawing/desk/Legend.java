@@ -2,6 +2,8 @@ package org.steadwork.drawing.desk;
 
 import java.util.List;
 
+import org.steadwork.drawing.TextWidth;
+
 /** Explains lines and signs in a row that wraps. */
 final class Legend {
 

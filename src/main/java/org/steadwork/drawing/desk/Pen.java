@@ -3,6 +3,8 @@ package org.steadwork.drawing.desk;
 import java.util.List;
 import java.util.Locale;
 
+import org.steadwork.drawing.TextWidth;
+
 /** Collects SVG elements; geometry and looks as attributes only, never as style. Units are those of the drawing. */
 final class Pen {
 

@@ -1,6 +1,5 @@
 package org.steadwork.outcome.scoring;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,37 +50,21 @@ public record Instrument(String key, String name, String label, String version, 
 
     /** Returns the error threshold for the verdict in a region: the region's own if there is one, else the general one. */
     public Optional<Threshold> error(String region, double baseline) {
-        return leading(Threshold.Kind.ERROR, region, baseline);
+        return amounts().leading(Threshold.Kind.ERROR, region, baseline);
     }
 
     /** Returns the importance threshold for the verdict in a region at a baseline. */
     public Optional<Threshold> importance(String region, double baseline) {
-        return leading(Threshold.Kind.IMPORTANCE, region, baseline);
+        return amounts().leading(Threshold.Kind.IMPORTANCE, region, baseline);
     }
 
     /** Returns every threshold of a kind that applies in a region, smallest first: what the literature ranges over. */
     public List<Threshold> range(Threshold.Kind kind, String region, double baseline) {
-        return thresholds.stream().filter(threshold -> threshold.kind() == kind)
-                .filter(threshold -> threshold.forAnyRegion() || threshold.regions().contains(region))
-                .filter(threshold -> !threshold.dependsOnBaseline() || threshold.equals(nearestBaseline(kind, baseline).orElse(null)))
-                .filter(threshold -> threshold.points(baseline) > 0)
-                .sorted(Comparator.comparingDouble(threshold -> threshold.points(baseline))).toList();
+        return amounts().range(kind, region, baseline);
     }
 
-    private Optional<Threshold> leading(Threshold.Kind kind, String region, double baseline) {
-        Optional<Threshold> byBaseline = nearestBaseline(kind, baseline).filter(Threshold::leads);
-        if (byBaseline.isPresent()) {
-            return byBaseline;
-        }
-        List<Threshold> leads = range(kind, region, baseline).stream().filter(Threshold::leads).toList();
-        return leads.stream().filter(threshold -> threshold.regions().contains(region)).findFirst()
-                .or(() -> leads.stream().filter(Threshold::forAnyRegion).findFirst());
-    }
-
-    // Published baseline bands overlap: the band whose middle is nearest counts, at a tie the larger amount.
-    private Optional<Threshold> nearestBaseline(Threshold.Kind kind, double baseline) {
-        return thresholds.stream().filter(threshold -> threshold.kind() == kind && threshold.dependsOnBaseline())
-                .min(Comparator.comparingDouble((Threshold threshold) -> Math.abs(threshold.middleOfBaseline() - baseline))
-                        .thenComparingDouble(threshold -> -threshold.value()));
+    /** Returns the published amounts of change. */
+    public Thresholds amounts() {
+        return new Thresholds(thresholds);
     }
 }

@@ -1,13 +1,14 @@
-package org.steadwork.drawing.desk;
+package org.steadwork.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Measures text without a font, on the wide side, so that labels fit whatever system font is used.
  * Source of the advance widths (thousandths of the size): Adobe core font metrics, Helvetica.
  */
-final class TextWidth {
+public final class TextWidth {
 
     private static final int[] LOWER = {556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, 556, 556, 333,
         500, 278, 556, 500, 722, 500, 500, 500};
@@ -16,10 +17,13 @@ final class TextWidth {
     private static final double SAFETY = 1.14;
     private static final double SAFETY_BOLD = 1.32;
 
+    /** A space, but not the one between a number and its unit. */
+    private static final Pattern BREAK = Pattern.compile("(?<!\\d)\\s+|\\s+(?!(?:mm|cm|kg|min|h|%)(?:[\\s.,;:)]|$))");
+
     private TextWidth() {
     }
 
-    static double of(String text, double size, boolean bold) {
+    public static double of(String text, double size, boolean bold) {
         return text.chars().mapToDouble(TextWidth::advance).sum() * size / 1000 * (bold ? SAFETY_BOLD : SAFETY);
     }
 
@@ -47,10 +51,10 @@ final class TextWidth {
     }
 
     /** Breaks a text into lines no wider than given; a single longer word keeps its line. */
-    static List<String> wrap(String text, double size, double width, boolean bold) {
+    public static List<String> wrap(String text, double size, double width, boolean bold) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : BREAK.split(text.strip())) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && of(longer, size, bold) > width) {
                 lines.add(line);

@@ -1,4 +1,4 @@
-package org.steadwork.drawing.desk;
+package org.steadwork.drawing;
 
 import java.util.Arrays;
 
@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Moves labels apart: no overlap, order kept, the sum of squared shifts least (pool adjacent violators), within the page
  * where there is room. Kept order means that leaders seldom cross.
  */
-final class Spread {
+public final class Spread {
 
     private Spread() {
     }
@@ -16,7 +16,7 @@ final class Spread {
      * @param heights the height of each label
      * @return the middles, in the same order
      */
-    static double[] middles(double[] anchors, double[] heights, double low, double high, double gap) {
+    public static double[] middles(double[] anchors, double[] heights, double low, double high, double gap) {
         int n = anchors.length;
         double[] offset = new double[n];
         double total = 0;

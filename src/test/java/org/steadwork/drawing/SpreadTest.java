@@ -1,4 +1,4 @@
-package org.steadwork.drawing.desk;
+package org.steadwork.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
