@@ -32,7 +32,8 @@ public class Assessments implements PanacheRepository<WorkplaceAssessment> {
 
     /** Returns the assessments of a case, the latest first; the first one counts. */
     public List<WorkplaceAssessment> of(long caseId) {
-        return list("from WorkplaceAssessment a join fetch a.caseFile where a.caseFile.id = ?1 order by a.assessedOn desc, a.id desc", caseId);
+        return list("from WorkplaceAssessment a join fetch a.caseFile left join fetch a.desk d left join fetch d.room dr"
+                + " left join fetch dr.site left join fetch a.chair c left join fetch c.room cr left join fetch cr.site where a.caseFile.id = ?1 order by a.assessedOn desc, a.id desc", caseId);
     }
 
     public Optional<WorkplaceAssessment> latest(long caseId) {
