@@ -53,6 +53,11 @@ class DeskDrawing {
         return DeskView.draw(scene(recorded), Show.BOTH, DeskView.PHONE).svg();
     }
 
+    /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
+    String found(RecordedWorkplace recorded) {
+        return DeskView.draw(scene(recorded), Show.PRESENT, DeskView.PHONE).svg();
+    }
+
     private DeskScene scene(RecordedWorkplace recorded) {
         Map<org.steadwork.drawing.desk.BodyMeasure, Double> body = new EnumMap<>(org.steadwork.drawing.desk.BodyMeasure.class);
         BODY.forEach((measure, drawn) -> {
