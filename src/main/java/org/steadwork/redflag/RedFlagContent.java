@@ -30,7 +30,7 @@ class RedFlagContent {
     }
 
     /** The words of a published rule. */
-    record RuleWords(PublishedRule rule, String name, List<String> offeredWith, String applies, List<Item> items, String accuracy,
+    record RuleWords(PublishedRule rule, String key, String name, List<String> offeredWith, String applies, List<Item> items, String accuracy,
                      String caution, String source) {
     }
 
@@ -132,7 +132,7 @@ class RedFlagContent {
             if (!unknown.isEmpty()) {
                 throw entry.problem("there is no question " + unknown);
             }
-            words.put(rule.id(), new RuleWords(rule, entry.text("name"), entry.texts("offered_with"), entry.text("applies"), items,
+            words.put(rule.id(), new RuleWords(rule, entry.text("key"), entry.text("name"), entry.texts("offered_with"), entry.text("applies"), items,
                     entry.text("accuracy"), entry.text("caution"), entry.text("source")));
         }
         if (words.size() != PublishedRule.ALL.size()) {
