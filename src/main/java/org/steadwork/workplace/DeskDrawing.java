@@ -54,6 +54,11 @@ class DeskDrawing {
         return DeskView.draw(scene(recorded), Show.BOTH, DeskView.PHONE).svg();
     }
 
+    /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
+    String found(RecordedWorkplace recorded) {
+        return DeskView.draw(scene(recorded), Show.PRESENT, DeskView.PHONE).svg();
+    }
+
     /** Returns the drawing of settings other than the proposed ones, as with equipment still to be bought. */
     String setTo(RecordedWorkplace recorded, Settings settings, String title, Show show, int width) {
         return DeskView.draw(scene(recorded, Optional.of(settings), title), show, width).svg();
