@@ -35,7 +35,7 @@ class RedFlagContent {
      * @param offeredWith the questions that call for it
      * @param notWith the questions whose yes takes it back: it was not made for such a patient
      */
-    record RuleWords(PublishedRule rule, String name, List<String> offeredWith, List<String> notWith, String applies, List<Item> items,
+    record RuleWords(PublishedRule rule, String key, String name, List<String> offeredWith, List<String> notWith, String applies, List<Item> items,
                      String accuracy, String caution, String source) {
     }
 
@@ -138,7 +138,7 @@ class RedFlagContent {
             if (!unknown.isEmpty()) {
                 throw entry.problem("there is no question " + unknown);
             }
-            words.put(rule.id(), new RuleWords(rule, entry.text("name"), entry.texts("offered_with"), entry.texts("not_with"), entry.text("applies"), items,
+            words.put(rule.id(), new RuleWords(rule, entry.text("key"), entry.text("name"), entry.texts("offered_with"), entry.texts("not_with"), entry.text("applies"), items,
                     entry.text("accuracy"), entry.text("caution"), entry.text("source")));
         }
         if (words.size() != PublishedRule.ALL.size()) {
