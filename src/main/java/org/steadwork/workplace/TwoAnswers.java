@@ -33,6 +33,10 @@ final class TwoAnswers {
             return "No setting frees the thighs. What can be had for what stands below, under Elbow or thigh.";
         }
         long moves = fit.steps().stream().filter(step -> !(Math.abs(step.change()) < CLOSEST)).count();
+        if (off(fit.now()).isEmpty()) {
+            return "All that was measured of it is in range as it stands." + (moves == 0 ? "" : moves == 1 ? " One setting could come nearer to the aim."
+                    : " " + moves + " settings could come nearer to the aim.");
+        }
         String settings = moves == 0 ? "Nothing to set: it stands as well as it can" : moves == 1 ? "One setting changes" : moves + " settings change";
         List<String> off = off(fit.proposed());
         return settings + (off.isEmpty() ? ". All that was measured of it is then in range." : ". Still off: " + String.join("; ", off) + ".");
