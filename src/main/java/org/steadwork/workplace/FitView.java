@@ -133,10 +133,10 @@ final class FitView {
                 "Seat " + Numerals.setting(gain.settings().seat()) + ", desk " + Numerals.setting(gain.settings().desk()), sure(gain));
     }
 
-    /** Says how often it is needed when the body is drawn within the errors of its measures. */
+    /** Says how often it helps when the body is drawn within the errors of its measures. */
     private String sure(EquipmentGain gain) {
         return recorded.sureness().flatMap(sureness -> sureness.of(gain.items().stream().map(EquipmentGain.Item::equipment).toList()))
-                .map(share -> "needed in " + inHundred(share.needed()) + ", enough in " + inHundred(share.suffices()) + " of 100 draws").orElse("–");
+                .map(share -> "helps in " + inHundred(share.helps()) + ", is enough alone in " + inHundred(share.suffices()) + " of 100 draws").orElse("–");
     }
 
     private static String inHundred(double share) {

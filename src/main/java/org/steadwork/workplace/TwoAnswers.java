@@ -63,7 +63,7 @@ final class TwoAnswers {
         deviations.forEach((deviation, by) -> {
             Verdict verdict = content.targets().of(deviation, recorded.person().lenses()).verdict(by);
             if (verdict == Verdict.OUT_OF_RANGE || verdict == Verdict.NEAR_THE_EDGE) {
-                off.add(WorkplaceWords.amount(deviation, by).toLowerCase(Locale.ROOT) + " (" + WorkplaceWords.of(verdict) + ")");
+                off.add(WorkplaceWords.of(deviation).toLowerCase(Locale.ROOT) + ", " + WorkplaceWords.amount(deviation, by) + " (" + WorkplaceWords.of(verdict) + ")");
             }
         });
         return off;

@@ -16,7 +16,7 @@ record WorkplaceView(WorkplaceAssessment assessment, List<WorkplaceAssessment> l
     record StepRow(int number, String set, String now, String proposed, String change, String does) {
     }
 
-    /** Equipment to ask for, what it removes, what is then left, and how sure it is that it is needed. */
+    /** Equipment to ask for, what it removes, what is then left, and how sure it is that it helps. */
     record GainRow(String equipment, String removes, String left, String settings, String sure) {
     }
 
