@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
@@ -105,13 +110,15 @@ class PhotoPagesTest {
         assertEquals("Kept words", visitor.page().select("#caption").val());
     }
 
+    /** Sent as a browser sends it, with its length announced. */
     @Test
-    void moreThanTheServerTakesIsAnsweredByAPageInWords() {
-        long id = assessed("Delwen", "Copperwheat");
-        Visitor visitor = accounts.visitor(Role.CLINICIAN);
-        add(visitor, id, Map.of("caption", "Too much"), "photo.jpg", new byte[13 * 1024 * 1024]);
-        assertEquals(413, visitor.status());
-        assertTrue(visitor.page().select("h1").text().contains("Too much"), visitor.page().text());
+    void moreThanTheServerTakesIsAnsweredByAPageInWords() throws IOException, InterruptedException {
+        HttpRequest request = HttpRequest.newBuilder(URI.create("http://localhost:" + RestAssured.port + "/cases/1/work-place/photos/new"))
+                .header("Content-Type", "multipart/form-data; boundary=part").POST(HttpRequest.BodyPublishers.ofByteArray(new byte[13 * 1024 * 1024])).build();
+        HttpResponse<String> answer = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build().send(request, HttpResponse.BodyHandlers.ofString());
+        assertEquals(413, answer.statusCode());
+        assertTrue(answer.body().contains("<h1>Too much at once</h1>"), answer.body());
+        assertTrue(answer.headers().firstValue("Content-Security-Policy").isPresent());
     }
 
     @Test
