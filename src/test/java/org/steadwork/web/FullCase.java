@@ -64,11 +64,31 @@ class FullCase {
         parts.put("prescription", number(visitor.open(path + "/programme").outerHtml(), "/programme/(\\d+)"));
         send(visitor, path + "/work-place/edit", WORK_PLACE);
         parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));
+        register(visitor, path, parts, "Quayside Planning " + patient);
         outcomes(visitor, path);
         notes(visitor, path);
         redFlags(visitor, path, parts);
         letters(visitor, path, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
+    }
+
+    /** The employer with a contact, a room and a desk in it, and a photograph of the work place. */
+    private static void register(Visitor visitor, String path, Map<String, String> parts, String employerName) {
+        visitor.open("/employers?q=" + employerName);
+        parts.put("employer", number(visitor, "href=\"/employers/(\\d+)"));
+        String employer = "/employers/" + parts.get("employer");
+        send(visitor, employer + "/contacts/new", Map.of("name", "Jo Quayle"));
+        parts.put("contact", number(visitor, "/contacts/(\\d+)"));
+        parts.put("site", number(visitor, "/sites/(\\d+)"));
+        String site = "/sites/" + parts.get("site");
+        send(visitor, site + "/rooms/new", Map.of("name", "East"));
+        parts.put("room", number(visitor, "/rooms/(\\d+)"));
+        send(visitor, site + "/rooms/" + parts.get("room") + "/furniture", Map.of("name", "Desk 14", "desk_low", "740", "desk_high", "740"));
+        parts.put("piece", number(visitor, "/furniture/(\\d+)"));
+        visitor.open(path + "/work-place/photos/new");
+        visitor.upload(path + "/work-place/photos/new", Map.of("caption", "The screen from the side"), "photo", "desk.png", TestPictures.png(60, 40));
+        assertEquals(200, visitor.status(), visitor.page().text());
+        parts.put("photo", number(visitor, "/photos/(\\d+)"));
     }
 
     private static void outcomes(Visitor visitor, String path) {

@@ -2,6 +2,7 @@ package org.steadwork.web;
 
 import static io.restassured.RestAssured.given;
 
+import io.restassured.builder.MultiPartSpecBuilder;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.net.URI;
@@ -112,6 +113,19 @@ public final class Visitor {
         answer = given().redirects().follow(false).cookies(cookies).accept("application/json").contentType(type)
                 .body(body.getBytes(StandardCharsets.UTF_8)).post(path);
         return answer;
+    }
+
+    /** Sends a form of the page shown with a file, as a browser does: in parts, its present values changed by {@code changes}. */
+    public Document upload(String action, Map<String, String> changes, String field, String fileName, byte[] file) {
+        RequestSpecification request = request().contentType("multipart/form-data");
+        Map<String, String> values = new LinkedHashMap<>();
+        form(action).formData().forEach(pair -> values.put(pair.key(), pair.value()));
+        values.remove(field);
+        values.putAll(changes);
+        values.forEach((name, value) -> request.multiPart(new MultiPartSpecBuilder(value).controlName(name)
+                .mimeType("text/plain").charset("UTF-8").build()));
+        request.multiPart(field, fileName, file, "application/octet-stream");
+        return follow(request.post(action));
     }
 
     private FormElement form(String action) {
