@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 
 /** All calculators of the Bench. */
@@ -22,8 +23,9 @@ public class Calculators {
     }
 
     @Inject
-    Calculators(Instance<Calculator> beans) {
-        for (Calculator calculator : beans) {
+    Calculators(Instance<Calculator> beans, Instance<CalculatorSet> sets) {
+        Stream<Calculator> named = sets.stream().flatMap(set -> set.calculators().stream());
+        for (Calculator calculator : Stream.concat(beans.stream(), named).toList()) {
             if (!calculator.key().matches("[a-z0-9_-]+(/[a-z0-9_-]+)*")) {
                 throw new IllegalStateException("A calculator's key is lower-case words with dashes, parted by slashes, but one is " + calculator.key());
             }
