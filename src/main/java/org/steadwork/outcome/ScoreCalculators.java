@@ -4,11 +4,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.List;
 import org.steadwork.bench.Calculator;
-import org.steadwork.bench.CalculatorSet;
+import org.steadwork.bench.CalculatorFamily;
 
 /** A calculator of the Bench for each instrument that the content names. */
 @ApplicationScoped
-class ScoreCalculators implements CalculatorSet {
+class ScoreCalculators implements CalculatorFamily {
 
     @Inject
     Instruments instruments;
