@@ -2,6 +2,7 @@ package org.steadwork.outcome;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -51,7 +52,7 @@ class OutcomeCalculatorsTest {
         assertEquals(List.of(8), ndi.getList("result.missing"));
         assertEquals("35.6", ndi.getString("headlines[0].value"));
         JsonPath none = good("score/ndi", "{'answers':[2,1,3]}");
-        assertEquals(null, none.get("result.value"));
+        assertNull(none.getString("result.value"));
         assertTrue(none.getString("band").startsWith("No score"), none.getString("band"));
         JsonPath open = good("score/startback", "{'answers':[1,1,1,null,0,0,0,0,0]}");
         assertEquals(List.of("medium", "low"), open.getList("result.groups"));
@@ -120,7 +121,7 @@ class OutcomeCalculatorsTest {
         assertEquals(7.0, answer.getDouble("result.deficit_kg"), 1e-9);
         assertEquals("no_real_change", answer.getString("result.change_is"));
         JsonPath stopped = good("grip", "{'hand':'right'}");
-        assertEquals(null, stopped.get("result.mean_kg"));
+        assertNull(stopped.getString("result.mean_kg"));
         assertFalse(stopped.getString("band").contains("0"));
         assertEquals(List.of("trial1"), refused("grip", "{'hand':'right','trial1':101}"));
     }
