@@ -22,17 +22,20 @@ public class Calculators {
     }
 
     @Inject
-    Calculators(Instance<Calculator> beans) {
-        for (Calculator calculator : beans) {
-            if (!calculator.key().matches("[a-z0-9_-]+(/[a-z0-9_-]+)*")) {
-                throw new IllegalStateException("A calculator's key is lower-case words with dashes, parted by slashes, but one is " + calculator.key());
-            }
-            if (calculator.limits().isEmpty() || calculator.sources().isEmpty() || calculator.standing().isBlank()) {
-                throw new IllegalStateException("The calculator " + calculator.key() + " must state its limits, its sources and its standing");
-            }
-            if (byKey.put(calculator.key(), calculator) != null) {
-                throw new IllegalStateException("Two calculators are called " + calculator.key());
-            }
+    Calculators(Instance<Calculator> single, Instance<CalculatorFamily> families) {
+        single.forEach(this::add);
+        families.forEach(family -> family.calculators().forEach(this::add));
+    }
+
+    private void add(Calculator calculator) {
+        if (!calculator.key().matches("[a-z0-9_-]+(/[a-z0-9_-]+)*")) {
+            throw new IllegalStateException("A calculator's key is lower-case words with dashes, parted by slashes, but one is " + calculator.key());
+        }
+        if (calculator.limits().isEmpty() || calculator.sources().isEmpty() || calculator.standing().isBlank()) {
+            throw new IllegalStateException("The calculator " + calculator.key() + " must state its limits, its sources and its standing");
+        }
+        if (byKey.put(calculator.key(), calculator) != null) {
+            throw new IllegalStateException("Two calculators are called " + calculator.key());
         }
     }
 

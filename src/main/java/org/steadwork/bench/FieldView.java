@@ -9,6 +9,8 @@ record FieldView(Input input, String path, List<List<FieldView>> rows) {
 
     private static final int LONG_TEXT = 120;
     private static final int MANY = 6;
+    /** A longer answer needs a line of its own. */
+    private static final int LONG_LABEL = 20;
 
     static FieldView of(Input input, String path, int count) {
         List<List<FieldView>> rows = new ArrayList<>();
@@ -23,7 +25,7 @@ record FieldView(Input input, String path, List<List<FieldView>> rows) {
     public String shape() {
         return switch (input.kind()) {
             case NUMBER, WHOLE -> "number";
-            case CHOICE -> described() ? "pick" : input.choices().size() > MANY ? "select" : "choice";
+            case CHOICE -> needsLines() ? "pick" : input.choices().size() > MANY ? "select" : "choice";
             case YES_NO, ANSWER -> "choice";
             case DATE, TIME -> "date";
             case TEXT -> input.most().intValue() > LONG_TEXT ? "words" : "text";
@@ -32,8 +34,9 @@ record FieldView(Input input, String path, List<List<FieldView>> rows) {
         };
     }
 
-    private boolean described() {
-        return input.choices().stream().anyMatch(choice -> !choice.description().isEmpty() || !choice.drawing().isEmpty());
+    private boolean needsLines() {
+        return input.choices().stream().anyMatch(choice -> !choice.description().isEmpty() || !choice.drawing().isEmpty()
+                || input.choices().size() <= MANY && choice.label().length() > LONG_LABEL);
     }
 
     /** The hint with the range, so that what is allowed stands there before anything is refused. */

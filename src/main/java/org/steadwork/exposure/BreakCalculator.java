@@ -1,6 +1,6 @@
 package org.steadwork.exposure;
 
-import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Singleton;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,43 +8,19 @@ import java.util.Locale;
 import java.util.Map;
 import org.steadwork.bench.BenchAnswer;
 import org.steadwork.bench.BenchAnswer.Mark;
-import org.steadwork.bench.BenchGroup;
-import org.steadwork.bench.Calculator;
 import org.steadwork.bench.CalculatorRefusal;
 import org.steadwork.bench.Input;
 import org.steadwork.bench.Inputs;
 import org.steadwork.exposure.method.ScreenDay;
 
 /** The screen runs of a working day on the Bench. */
-@ApplicationScoped
-class BreakCalculator implements Calculator {
+@Singleton
+class BreakCalculator extends MethodCalculator {
 
     private static final int MOST_BREAKS = 20;
 
-    @Override
-    public String key() {
-        return "screen-breaks";
-    }
-
-    @Override
-    public BenchGroup group() {
-        return BenchGroup.EXPOSURE;
-    }
-
-    @Override
-    public String title() {
-        return "Breaks over a screen day";
-    }
-
-    @Override
-    public String question() {
-        return "How long does screen work go on between breaks that count?";
-    }
-
-    @Override
-    public List<String> limits() {
-        return List.of("It counts time away from the screen; it does not know how hard the work is or how the body feels.",
-                "A pause shorter than five minutes does not end a run; it is good for the eyes and hands all the same.");
+    BreakCalculator() {
+        super("screen-breaks");
     }
 
     @Override
@@ -53,16 +29,6 @@ class BreakCalculator implements Calculator {
                 Input.rows("breaks", "Times off the screen", 0, MOST_BREAKS, List.of(Input.time("from", "From"), Input.time("to", "To")))
                         .hint("In the order of the day. Count what is away from the screen and in another posture.")
                         .example(List.of(Map.of("from", "10:00", "to", "10:10"), Map.of("from", "12:30", "to", "13:15"))));
-    }
-
-    @Override
-    public String standing() {
-        return "The advice of 5 to 10 minutes after 50 to 60 minutes was seen in its source; the bands at 60 and 90 minutes are our proposal.";
-    }
-
-    @Override
-    public List<String> sources() {
-        return List.of("HSE, Work with display screen equipment (L26): short, frequent breaks", "Bands of the longest run: proposal of this project");
     }
 
     @Override

@@ -19,6 +19,7 @@ import org.steadwork.redflag.RedFlags;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 import org.steadwork.workplace.Finding;
+import org.steadwork.workplace.FindingLives;
 import org.steadwork.workplace.FindingStage;
 import org.steadwork.workplace.Findings;
 import org.steadwork.workplace.WorkplaceContent;
@@ -39,6 +40,9 @@ class Surroundings {
 
     @Inject
     Findings findings;
+
+    @Inject
+    FindingLives lives;
 
     @Inject
     WorkplaceContent workplace;
@@ -66,7 +70,7 @@ class Surroundings {
     int putRight(CaseFile file, Form form, LocalDate day) {
         List<Finding> ticked = findings.of(file.id()).stream()
                 .filter(finding -> open(finding) && !finding.foundOn().isAfter(day) && form.ticked(field(finding))).toList();
-        ticked.forEach(finding -> finding.done(day));
+        ticked.forEach(finding -> lives.record(finding, FindingStage.DONE, day, null));
         return ticked.size();
     }
 

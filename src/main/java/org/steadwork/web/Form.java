@@ -80,6 +80,12 @@ public final class Form {
         errors.putIfAbsent(field, message);
     }
 
+    /** Takes over the errors noted in another form, when its page is shown with other values. */
+    public Form errorsOf(Form other) {
+        other.errors.forEach(this::error);
+        return this;
+    }
+
     /** Returns the error of a field, or null. */
     public String error(String field) {
         return errors.get(field);

@@ -26,8 +26,8 @@ final class StationInputs {
 
     Input reading(StationMeasure measure) {
         StationText text = content.text(measure);
-        boolean end = measure.role() == StationMeasure.Role.LOW || measure.role() == StationMeasure.Role.HIGH;
-        String label = end ? content.text(measure.now()).label().replaceAll("(,| above ).*", "") + ", " + text.label() : text.label();
+        boolean ofRange = measure.role() != null && measure.role() != StationMeasure.Role.NOW;
+        String label = ofRange ? content.text(measure.now()).label().replaceAll("(,| above ).*", "") + ", " + text.label() : text.label();
         return Input.number(text.key(), label, text.unit(), text.range().low(), text.range().high(), 1);
     }
 

@@ -33,7 +33,8 @@ final class StationReadings {
             double low = reading(part, StationMeasure.Role.LOW);
             double high = reading(part, StationMeasure.Role.HIGH);
             if (!Double.isNaN(low) && !Double.isNaN(high)) {
-                travels.put(part, Travel.of(low, high));
+                double step = reading(part, StationMeasure.Role.STEP);
+                travels.put(part, Double.isNaN(step) ? Travel.of(low, high) : new Travel(low, high, step));
             }
         }
         Workstation plain = Workstation.of(travels, present, reading(StationMeasure.HOME_ROW, allowances.homeRow()),
