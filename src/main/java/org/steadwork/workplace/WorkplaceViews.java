@@ -47,7 +47,7 @@ class WorkplaceViews {
         List<CriterionResult> unseen = recorded.results().stream().filter(r -> r.verdict() == Verdict.NOT_LOOKED_AT).toList();
         FitView fit = new FitView(recorded, content);
         return new WorkplaceView(assessment, looks, looks.get(0).id().equals(assessment.id()), shown, groups(unseen), unseen.size(),
-                fit.settling(), fit.settlingRest(), missing(recorded), fit.steps(), fit.stepsNote(), fit.byHand(), new Sureness(recorded, content).words().orElse(null), fit.room(), fit.gains(),
+                fit.settling(), fit.settlingRest(), missing(recorded), fit.steps(), fit.stepsNote(), fit.byHand(), new SurenessWords(recorded).words().orElse(null), fit.room(), fit.gains(),
                 fit.shortest(), measures(recorded), fit.standing(), drawing.page(recorded), drawing.phone(recorded));
     }
 
