@@ -69,6 +69,11 @@ class DeskDrawing {
         return DeskCard.draw(scene(recorded, Optional.of(settings), "Settings", apart)).svg();
     }
 
+    /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
+    String found(RecordedWorkplace recorded) {
+        return DeskView.draw(scene(recorded), Show.PRESENT, DeskView.PHONE).svg();
+    }
+
     private DeskScene scene(RecordedWorkplace recorded) {
         return scene(recorded, recorded.fit().map(FitResult::best), title(recorded.assessment()), false);
     }

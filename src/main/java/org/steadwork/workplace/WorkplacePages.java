@@ -33,6 +33,12 @@ class WorkplacePages {
 
         static native TemplateInstance writeBack(CaseHead head, WorkplaceAssessment assessment, List<RegisterDifference> found, List<Option> rooms,
                 Form form);
+
+        static native TemplateInstance compare(CaseHead head, Comparison view);
+
+        static native TemplateInstance photoNew(CaseHead head, WorkplaceAssessment look, Form form);
+
+        static native TemplateInstance photo(CaseHead head, WorkplacePhoto photo, Form form);
     }
 
     @Inject
