@@ -106,10 +106,10 @@ class RecommendationPagesTest {
     void aCardShowsTheChosenMarkAndEitherSettings() {
         long id = cases.open("Wilhelmina", "Thistlewood");
         Visitor visitor = saved(id, Map.of());
-        visitor.open("/cases/" + id + "/work-place/card?mark=%3Cb%3Eowl&with=bought");
+        visitor.open("/cases/" + id + "/work-place/card?mark=<b>owl&with=bought");
         assertEquals("<b>owl", visitor.page().select(".desk-card__mark").text());
         assertEquals("60 mm", setting(visitor, "Footrest"));
-        visitor.open("/cases/" + id + "/work-place/card?mark=a%20mark%20longer%20than%20twelve");
+        visitor.open("/cases/" + id + "/work-place/card?mark=a mark longer than twelve");
         assertEquals("a mark longe", visitor.page().select(".desk-card__mark").text());
         assertEquals("none", setting(visitor, "Footrest"), "with what is there: no footrest");
     }
