@@ -7,6 +7,7 @@ import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.Visits;
+import org.steadwork.drawing.TrendChart;
 
 /** The measures of a case as pages show them, each with its small drawing. */
 @ApplicationScoped
@@ -22,6 +23,6 @@ public class MeasureViews {
     public List<MeasureView> of(CaseFile file, List<SymptomReport> reports) {
         List<Visit> held = visits.of(file.id());
         return measures.of(file.id(), reports).stream().filter(course -> course.instrument().outcome())
-                .map(course -> new MeasureView(course, OutcomeViews.chart(course, held, false))).toList();
+                .map(course -> new MeasureView(course, TrendChart.multiple(MeasureTrends.of("c", course, held, List.of())))).toList();
     }
 }
