@@ -19,22 +19,21 @@ public record DemoLetterWords(Map<String, String> texts, Map<String, List<String
         Map<String, String> texts = new LinkedHashMap<>();
         Map<String, List<String>> tables = new LinkedHashMap<>();
         if (letter.text("kind").equals("employer_report")) {
-            String status = visit.entry("work_status").map(now -> now.text("status").replace('_', ' ')).orElse("not established");
             texts.put("request", "I ask for the changes below from " + shown(letter, "signed") + ".");
-            texts.put("work_status", "Work status: " + status + ".");
             texts.put("can_do", letter.optionalText("capacity").orElse("Not established."));
             if (!visit.has("next_review")) {
                 texts.put("next", "No further review is planned here. Please tell me if a change is not practicable.");
             }
-            letter.optionalText("symptom_words").ifPresent(words -> texts.put("symptoms", words));
+            letter.optionalText("symptom_words").ifPresent(words -> texts.put("symptoms", "Reported in the " + words + "."));
             tables.put("modifications", changes(letter));
             tables.put("equipment", equipment(letter));
         } else {
             Entry note = visit.entry("note").orElse(null);
             texts.put("request", letter.optionalText("ask").orElse("I would be grateful for your view."));
             texts.put("findings", note == null ? "See the record." : note.optionalText("subjective").orElse("") + " " + note.optionalText("objective").orElse(""));
-            texts.put("onset", "Since " + Dates.shown(LocalDate.parse(demo.entry("case").orElseThrow().text("onset"))) + ".");
-            texts.put("done", "Treatment has been stopped. " + (note == null ? "" : note.optionalText("plan").orElse("")));
+            texts.put("onset", "Since " + Dates.inLetter(LocalDate.parse(demo.entry("case").orElseThrow().text("onset"))) + ".");
+            texts.put("done", "Treatment is stopped. " + (note == null ? "" : note.optionalText("plan").orElse("").replaceFirst("^No treatment\\b[^.]*\\. ", ""))
+                    + " The worker knows why this letter is sent.");
         }
         return new DemoLetterWords(texts, tables);
     }
@@ -55,6 +54,6 @@ public record DemoLetterWords(Map<String, String> texts, Map<String, List<String
 
     private static String shown(Entry entry, String key) {
         String day = entry.optionalText(key).orElse("");
-        return day.matches("\\d{4}-\\d{2}-\\d{2}") ? Dates.shown(LocalDate.parse(day)) : "";
+        return day.matches("\\d{4}-\\d{2}-\\d{2}") ? Dates.inLetter(LocalDate.parse(day)) : "";
     }
 }

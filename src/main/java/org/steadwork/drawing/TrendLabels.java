@@ -4,7 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.steadwork.drawing.TrendPlaces.Place;
+import org.steadwork.drawing.LabelPlaces.Place;
 
 /** The words on a trend: its scores, and what band and dashed line mean. */
 final class TrendLabels {
@@ -18,7 +18,7 @@ final class TrendLabels {
     private final Rectangle2D area;
     private final TrendPlot plot;
     private final TrendWords words;
-    private final TrendPlaces places;
+    private final LabelPlaces places;
     private final StringBuilder out = new StringBuilder();
 
     TrendLabels(TrendFrame frame, Rectangle2D area, TrendPlot plot) {
@@ -27,7 +27,7 @@ final class TrendLabels {
         this.area = area;
         this.plot = plot;
         words = new TrendWords(trend);
-        places = new TrendPlaces(new Rectangle2D.Double(0, frame.top() - 14, size.width, area.getMaxY() - frame.top()));
+        places = new LabelPlaces(new Rectangle2D.Double(0, frame.top() - 14, size.width, area.getMaxY() - frame.top()));
     }
 
     String draw() {

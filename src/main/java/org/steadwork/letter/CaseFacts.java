@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.Visit;
@@ -32,10 +33,16 @@ class CaseFacts implements LetterFacts {
         facts.add(new LetterFact(InformationCategory.SYMPTOMS, "symptoms", file.complaint()
                 + (file.onsetOn() == null ? "; when it began is not established." : ", reported since " + Dates.inLetter(file.onsetOn()) + "."), "the case"));
         if (file.history() != null) {
-            facts.add(new LetterFact(InformationCategory.MEDICAL_HISTORY, "background", file.history(), "medical history of the case"));
+            facts.add(new LetterFact(InformationCategory.MEDICAL_HISTORY, "background", sentences(file.history()), "medical history of the case"));
         }
         attendance(file, facts);
         return facts;
+    }
+
+    /** Makes one paragraph of lines, each ended as a sentence. */
+    private static String sentences(String lines) {
+        return lines.lines().map(String::strip).filter(line -> !line.isEmpty()).map(line -> line.matches(".*[.!?]") ? line : line + ".")
+                .collect(Collectors.joining(" "));
     }
 
     private void attendance(CaseFile file, List<LetterFact> facts) {

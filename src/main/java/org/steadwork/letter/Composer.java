@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.steadwork.letter.disclosure.Decision;
 import org.steadwork.letter.disclosure.Gate;
 import org.steadwork.letter.disclosure.InformationCategory;
@@ -55,6 +56,14 @@ final class Composer {
             }
         }
         return new ArrayList<>(heldBack.values());
+    }
+
+    /** Returns what the case file gave to a letter of this kind to this reader, each with where it comes from and what lets it through. */
+    List<Draft.Included> included(LetterKind kind, Recipient recipient, Set<InformationCategory> ticked, List<LetterFact> facts) {
+        return facts.stream().filter(fact -> kind.section(fact.section()).isPresent())
+                .flatMap(fact -> Stream.of(decide(fact.category(), recipient, ticked)).filter(Decision::allowed)
+                        .map(decision -> new Draft.Included(fact.section(), fact.text().replace('\t', ' '), fact.because(), decision.reason())))
+                .distinct().toList();
     }
 
     private List<LetterFact> allowed(List<LetterFact> facts, Recipient recipient, Set<InformationCategory> ticked) {

@@ -34,7 +34,7 @@ public record ConsentOffer(String reader, String readerKey, List<String> goes, L
                 + ". This goes only if ticked: " + (ticks.isEmpty() ? "nothing more" : lower(ticks.stream().map(Option::label).toList()))
                 + (never.isEmpty() ? "" : ". This never goes there from the clinic: " + lower(never))
                 + ". The agreement can be withdrawn at any time, without a reason; what was sent before cannot be called back. Treatment goes on either way."
-                + " Without it the reader will act without the clinic's advice.";
+                + " Without it the reader will act without the clinic’s advice.";
         return new ConsentOffer(reader.name(), reader.key(), goes, ticks, never, shown);
     }
 

@@ -10,13 +10,15 @@ import org.steadwork.letter.pdf.LetterPdf;
  *
  * @param sections the sections this reader may have, today
  * @param gate     the state of the consent for this reader, today
+ * @param included what the case file gives to it, section by section, with the reason
  * @param file     the draft as printed, page for page as it would be signed
  */
 record Desk(Letter letter, LetterKind kind, List<SectionKind> sections, Optional<Consent> consent, Gate gate,
-            Optional<DisclosureOverride> override, List<Draft.HeldBack> heldBack, List<LetterEvent> events, List<Check> checks, LetterPdf file) {
+            Optional<DisclosureOverride> override, List<Draft.Included> included, List<Draft.HeldBack> heldBack, List<LetterEvent> events, List<Check> checks, LetterPdf file) {
 
     Desk {
         sections = List.copyOf(sections);
+        included = List.copyOf(included);
         heldBack = List.copyOf(heldBack);
         events = List.copyOf(events);
         checks = List.copyOf(checks);

@@ -18,6 +18,16 @@ record Draft(Map<String, String> texts, List<HeldBack> heldBack) {
     }
 
     /**
+     * Something the case file gave to the draft.
+     *
+     * @param section key of the section it went into
+     * @param because where in the case file it comes from
+     * @param rule    what lets it through to this reader
+     */
+    record Included(String section, String what, String because, String rule) {
+    }
+
+    /**
      * Something left out.
      *
      * @param what   the information in words

@@ -93,13 +93,16 @@ class LetterDesk {
         checks.addAll(new TextChecks(content.matrix(), content.watchWords()).check(sections, printed, reader.kind(), ticked));
         checks.add(pages(kind, file));
         if (!letterhead.complete()) {
-            checks.add(Check.look("letterhead", "look again", "The clinic's name and telephone number are not set, so the letterhead is bare"));
+            checks.add(Check.look("letterhead", "look again", "The clinic’s name and telephone number are not set, so the letterhead is bare"));
         }
-        return new Desk(letter, kind, sections, consent, gate, override, heldBack(letter, kind, ticked, sections), events, checks, file);
+        List<LetterFact> known = facts(letter.caseFile());
+        return new Desk(letter, kind, sections, consent, gate, override, composer().included(kind, reader.kind(), ticked, known),
+                heldBack(letter, kind, ticked, sections, known), events, checks, file);
     }
 
-    private List<Draft.HeldBack> heldBack(Letter letter, LetterKind kind, Set<InformationCategory> ticked, List<SectionKind> sections) {
-        List<Draft.HeldBack> heldBack = new ArrayList<>(composer().heldBack(kind, letter.reader().kind(), ticked, facts(letter.caseFile())));
+    private List<Draft.HeldBack> heldBack(Letter letter, LetterKind kind, Set<InformationCategory> ticked, List<SectionKind> sections,
+                                          List<LetterFact> known) {
+        List<Draft.HeldBack> heldBack = new ArrayList<>(composer().heldBack(kind, letter.reader().kind(), ticked, known));
         for (SectionKind section : kind.sections()) {
             if (!sections.contains(section) && !letter.texts().getOrDefault(section.key(), "").isBlank()) {
                 heldBack.add(new Draft.HeldBack("What was written under “" + section.heading() + "”",

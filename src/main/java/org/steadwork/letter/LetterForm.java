@@ -56,11 +56,7 @@ final class LetterForm {
         }
     }
 
-    static List<Field> fields(List<SectionKind> sections, Form form) {
-        return sections.stream().map(section -> field(section, form)).toList();
-    }
-
-    private static Field field(SectionKind section, Form form) {
+    static Field field(SectionKind section, Form form) {
         String name = field(section);
         String text = form.value(name);
         List<List<String>> rows = new ArrayList<>();

@@ -16,18 +16,18 @@ import org.steadwork.people.Employer;
  * @param correspondent a doctor, specialist or insurer, or null
  * @param employer      an employer, or null
  */
-record LetterReader(Recipient kind, Correspondent correspondent, Employer employer) {
+public record LetterReader(Recipient kind, Correspondent correspondent, Employer employer) {
 
     private static final Pattern LINE_END = Pattern.compile("[\\n;]");
 
-    LetterReader {
+    public LetterReader {
         Objects.requireNonNull(kind, "kind");
         if ((correspondent == null) == (employer == null)) {
             throw new IllegalArgumentException("A letter has one reader: a correspondent or an employer");
         }
     }
 
-    static LetterReader of(Correspondent correspondent) {
+    public static LetterReader of(Correspondent correspondent) {
         return new LetterReader(switch (correspondent.kind()) {
             case DOCTOR -> Recipient.DOCTOR;
             case SPECIALIST -> Recipient.SPECIALIST;
@@ -35,7 +35,7 @@ record LetterReader(Recipient kind, Correspondent correspondent, Employer employ
         }, correspondent, null);
     }
 
-    static LetterReader of(Employer employer) {
+    public static LetterReader of(Employer employer) {
         return new LetterReader(Recipient.EMPLOYER, null, employer);
     }
 
@@ -49,11 +49,12 @@ record LetterReader(Recipient kind, Correspondent correspondent, Employer employ
         return String.join(", ", names());
     }
 
-    /** Returns name, body and address as printed on the letter. */
+    /** Returns name, body and address as printed on the letter; an address that begins with the name does not repeat it. */
     List<String> lines() {
         List<String> lines = new ArrayList<>(names());
         Optional.ofNullable(employer != null ? employer.address() : correspondent.address())
-                .ifPresent(address -> Arrays.stream(LINE_END.split(address)).map(String::strip).filter(line -> !line.isEmpty()).forEach(lines::add));
+                .ifPresent(address -> Arrays.stream(LINE_END.split(address)).map(String::strip).filter(line -> !line.isEmpty())
+                        .filter(line -> names().stream().noneMatch(line::equalsIgnoreCase)).forEach(lines::add));
         return lines;
     }
 

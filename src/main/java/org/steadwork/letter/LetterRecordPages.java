@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
@@ -62,11 +63,11 @@ class LetterRecordPages {
             return sheets.conflict(letter, merged(letter, form), "The letter was saved after it was shown. The answer belongs to the words the worker saw:"
                     + " look at what changed, and show it again if it matters.");
         }
-        LetterEvent.Kind answer = form.requiredChoice("answer", "The worker's answer", LetterEvent.Kind.class);
+        LetterEvent.Kind answer = form.requiredChoice("answer", "The worker’s answer", LetterEvent.Kind.class);
         if (answer != null && answer.afterSigning()) {
-            form.error("answer", "The worker's answer: choose one of the answers offered.");
+            form.error("answer", "The worker’s answer: choose one of the answers offered.");
         }
-        return event(letter, form, answer, "recorded the worker's answer");
+        return event(letter, form, answer, "recorded the worker’s answer");
     }
 
     /** The signed letter left, or the worker got a copy. The gate is looked at once more: it counts on the day of sending. */
@@ -151,8 +152,7 @@ class LetterRecordPages {
         Form form = posted.read();
         SignedLetter signed = letters.signed(letter).orElse(null);
         if (signed == null || letters.withdrawal(letter).isPresent()) {
-            return sheets.conflict(letter, merged(letter, form), "Only a signed letter is withdrawn, and only once."
-                    + (form.has("reason") ? " You typed as reason: " + form.value("reason").strip() : ""));
+            return sheets.conflict(letter, merged(letter, form), "Only a signed letter is withdrawn, and only once." + typed(form, "reason"));
         }
         String reason = form.requiredText("reason", "Reason", 1000);
         if (form.hasErrors()) {
@@ -162,6 +162,12 @@ class LetterRecordPages {
         letters.flush();
         audit.record("withdrew letter", letter.caseFile().patient().id(), id, letter.reference());
         return Answers.seeOther(LetterView.path(letter));
+    }
+
+    /** Says again what was typed into a field that the page no longer has; all of it, should the field have been sent more than once. */
+    private static String typed(Form form, String field) {
+        String words = form.values(field).stream().map(String::strip).filter(value -> !value.isEmpty()).collect(Collectors.joining(" / "));
+        return words.isEmpty() ? "" : " You typed as " + field + ": " + words;
     }
 
     /** Puts the stored words beside what was typed into another form of the page, so that the editor is not shown empty. */

@@ -37,6 +37,14 @@ class Letters {
                 .setParameter(1, caseId).getResultList();
     }
 
+    /** Returns the number of the draft of a kind to a reader that was begun last and is not signed. */
+    Optional<Integer> openDraft(long caseId, String kind, LetterReader reader) {
+        return db.createQuery("select l.number from Letter l where l.caseFile.id = ?1 and l.kind = ?2 and (l.employer = ?3 or l.correspondent = ?4)"
+                        + " and not exists (select 1 from SignedLetter s where s.letterId = l.id) order by l.number desc", Integer.class)
+                .setParameter(1, caseId).setParameter(2, kind).setParameter(3, reader.employer()).setParameter(4, reader.correspondent())
+                .setMaxResults(1).getResultStream().findFirst();
+    }
+
     long drafts(long caseId) {
         return db.createQuery("select count(*) from Letter l left join SignedLetter s on s.letterId = l.id where l.caseFile.id = ?1"
                 + " and s.letterId is null", Long.class).setParameter(1, caseId).getSingleResult();

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * What the print template of a letter gets: finished words only, nothing that was held back.
@@ -19,6 +21,9 @@ import java.util.Optional;
  */
 public record PrintedLetter(List<String> clinic, List<String> to, String about, String title, List<Section> sections,
                             List<String> signature, String foot, String signed) {
+
+    /** A straight apostrophe within or at the end of a word; it is set as a curved one. */
+    private static final Pattern APOSTROPHE = Pattern.compile("(?<=\\p{L})'(?=\\p{L})|(?<=s)'(?=\\s)");
 
     /**
      * One printed section.
@@ -63,13 +68,22 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
     static List<Section> sections(List<SectionKind> kinds, Map<String, String> texts) {
         List<Section> sections = new ArrayList<>();
         for (SectionKind kind : kinds) {
-            String text = texts.getOrDefault(kind.key(), "").strip();
+            String text = APOSTROPHE.matcher(texts.getOrDefault(kind.key(), "").strip()).replaceAll("’");
             if (!text.isEmpty()) {
-                sections.add(new Section(kind.key(), kind.heading(), kind.table() ? List.of() : blocks(text), kind.standing().isPresent(),
-                        kind.columns(), kind.table() ? TableText.rows(text, kind.columns().size()) : List.of()));
+                sections.add(kind.table() ? table(kind, text)
+                        : new Section(kind.key(), kind.heading(), blocks(text), kind.standing().isPresent(), List.of(), List.of()));
             }
         }
         return sections;
+    }
+
+    /** Makes a table of the columns that hold anything. */
+    private static Section table(SectionKind kind, String text) {
+        List<List<String>> rows = TableText.rows(text, kind.columns().size());
+        List<Integer> used = IntStream.range(0, kind.columns().size()).filter(column -> rows.stream().anyMatch(row -> !row.get(column).isEmpty()))
+                .boxed().toList();
+        return new Section(kind.key(), kind.heading(), List.of(), false, used.stream().map(kind.columns()::get).toList(),
+                rows.stream().map(row -> used.stream().map(row::get).toList()).toList());
     }
 
     /** Lines that begin with a dash become a list; every other line is a paragraph. */

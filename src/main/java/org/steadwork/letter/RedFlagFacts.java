@@ -2,6 +2,10 @@ package org.steadwork.letter;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -54,12 +58,16 @@ class RedFlagFacts implements LetterFacts {
     @Inject
     LetterContent content;
 
+    @Inject
+    Clock clock;
+
     @Override
     public List<LetterFact> of(CaseFile file) {
         List<LetterFact> facts = new ArrayList<>();
         List<Flag> open = open(file);
-        calls.list("caseFile.id = ?1 order by calledAt, id", file.id()).forEach(call -> facts.add(fact("situation", called(call), "call on record")));
-        open.forEach(flag -> facts.add(fact("findings", found(flag), "open red flag")));
+        calls(file).forEach(call -> facts.add(fact("situation", called(call), "call on record")));
+        open.forEach(flag -> facts.add(flag.urgency().atLeast(Urgency.DISCUSS_DOCTOR) ? fact("findings", found(flag), "open red flag")
+                : fact("background", upperFirst(flag.name()) + ".", "red-flag screen, to be kept in mind")));
         facts.add(fact("flag_status", status(file), "red flags"));
         screens.latest(file.id()).ifPresent(screen -> answers(screen, facts));
         List<String> stopped = suspensions.inForce(file.id()).stream().map(content.redFlagWords()::stop).distinct().toList();
@@ -79,8 +87,19 @@ class RedFlagFacts implements LetterFacts {
         return soon.map(words -> Map.of("how_soon", words)).orElse(Map.of());
     }
 
+    /** Returns what is open now; what is closed later than the clinic's clock says was open at the time of writing. */
     private List<Flag> open(CaseFile file) {
-        return flags.of(file.id()).stream().filter(Flag::open).sorted(Comparator.comparing(Flag::urgency).reversed()).toList();
+        Instant now = Instant.now(clock);
+        return flags.of(file.id()).stream().filter(flag -> flag.open() || flag.closedAt().isAfter(now))
+                .sorted(Comparator.comparing(Flag::urgency).reversed()).toList();
+    }
+
+    /** Returns the calls made since the day of the latest screen: earlier ones were about something else. */
+    private List<FlagAction> calls(CaseFile file) {
+        LocalDateTime now = LocalDateTime.now(clock);
+        LocalDate since = screens.latest(file.id()).map(RedFlagScreen::screenedOn).orElse(LocalDate.MIN);
+        return calls.list("caseFile.id = ?1 order by calledAt, id", file.id()).stream()
+                .filter(call -> !call.calledAt().toLocalDate().isBefore(since) && !call.calledAt().isAfter(now)).toList();
     }
 
     /** Says how the screen stands; nothing asked is incomplete and never clear. */
@@ -98,19 +117,18 @@ class RedFlagFacts implements LetterFacts {
 
     private static String called(FlagAction call) {
         return "Phoned " + call.called() + (call.role() == null ? "" : ", " + call.role()) + ", on " + Dates.inLetter(call.calledAt().toLocalDate())
-                + " at " + TIME.format(call.calledAt()) + (call.said() == null ? "." : ": " + call.said());
+                + " at " + TIME.format(call.calledAt()) + (call.said() == null ? "." : ": " + sentence(call.said()));
     }
 
     private void answers(RedFlagScreen screen, List<LetterFact> facts) {
         String because = "red-flag screen of " + Dates.shown(screen.screenedOn());
         Map<Answer, List<String>> said = screen.answersByKey().values().stream().filter(answer -> content.redFlagWords().asks(answer.key()))
-                .collect(Collectors.groupingBy(answer -> answer.answer(), Collectors.mapping(answer -> content.redFlagWords().question(answer.key()),
-                        Collectors.toList())));
+                .collect(Collectors.groupingBy(answer -> answer.answer(), Collectors.mapping(answer -> answer.key(), Collectors.toList())));
         if (said.containsKey(Answer.NO)) {
-            facts.add(fact("negatives", upperFirst(String.join("; ", said.get(Answer.NO))) + ".", because));
+            facts.add(fact("negatives", negatives(said.get(Answer.NO)), because));
         }
         if (said.containsKey(Answer.UNKNOWN)) {
-            facts.add(fact("not_established", "Asked, not known: " + String.join("; ", said.get(Answer.UNKNOWN)) + ".", because));
+            facts.add(fact("not_established", "Asked, not known: " + names(said.get(Answer.UNKNOWN)) + ".", because));
         }
         String notAsked = screen.openAnswers().stream().filter(content.redFlagWords()::asks)
                 .filter(key -> !screen.answersByKey().containsKey(key) || screen.answersByKey().get(key).answer() == Answer.NOT_ASKED)
@@ -120,8 +138,27 @@ class RedFlagFacts implements LetterFacts {
         }
     }
 
+    /** Names the negatives a reader in a hurry looks for, those whose "yes" would not wait, and counts the others. */
+    private String negatives(List<String> keys) {
+        List<String> pressing = keys.stream().filter(key -> content.redFlagWords().urgency(key).atLeast(Urgency.SAME_DAY)).toList();
+        int others = keys.size() - pressing.size();
+        if (pressing.isEmpty()) {
+            return upperFirst(names(keys)) + ".";
+        }
+        return upperFirst(names(pressing)) + "." + (others == 0 ? "" : " Also no to the " + others + " less pressing "
+                + (others == 1 ? "question" : "questions") + " of the screen.");
+    }
+
+    private String names(List<String> keys) {
+        return keys.stream().map(content.redFlagWords()::question).collect(Collectors.joining("; "));
+    }
+
     private static LetterFact fact(String section, String text, String because) {
         return new LetterFact(InformationCategory.RED_FLAG_RESULT, section, text, because);
+    }
+
+    private static String sentence(String text) {
+        return text.matches("(?s).*[.!?]") ? text : text + ".";
     }
 
     private static String upperFirst(String text) {

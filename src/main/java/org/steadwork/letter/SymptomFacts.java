@@ -2,6 +2,7 @@ package org.steadwork.letter;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,20 +45,33 @@ class SymptomFacts implements LetterFacts {
         }
         String places = report.readings().stream().map(this::place).collect(Collectors.joining("; "));
         facts.add(new LetterFact(InformationCategory.SYMPTOMS, "symptoms", "Reported on " + day + ": " + places + "." + pattern(report.pattern()), because));
-        report.readings().stream().filter(reading -> Stream.of(PainScale.values()).anyMatch(scale -> scale.of(reading) != null))
-                .map(reading -> new LetterFact(InformationCategory.PAIN_SCORES, "pain", numbers(reading, day), because)).forEach(facts::add);
+        String numbers = report.readings().stream().map(this::numbers).filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
+        if (!numbers.isEmpty()) {
+            facts.add(new LetterFact(InformationCategory.PAIN_SCORES, "pain", "Out of 10, on " + day + "; average and worst are those of the last 7 days: "
+                    + numbers + ".", because));
+        }
         return facts;
     }
 
     private String place(RegionReading reading) {
         String kinds = reading.kinds().stream().map(SymptomKind::label).collect(Collectors.joining(", "));
         return chart.zone(reading.zone()).label().toLowerCase(Locale.ROOT) + (kinds.isEmpty() ? "" : " (" + kinds + ")")
-                + (reading.since() == null ? "" : ", since " + reading.since());
+                + (reading.since() == null ? "" : ", since " + since(reading.since()));
     }
 
-    private String numbers(RegionReading reading, String day) {
-        return chart.zone(reading.zone()).label() + ", " + day + ": " + Stream.of(PainScale.values()).filter(scale -> scale.of(reading) != null)
-                .map(scale -> scale.spoken() + " " + scale.of(reading) + "/10").collect(Collectors.joining(", ")) + ".";
+    /** Writes a day as letters do; whatever else was reported, such as a season, stays as it was said. */
+    private static String since(String reported) {
+        try {
+            return Dates.inLetter(Dates.parse(reported));
+        } catch (DateTimeException e) {
+            return reported;
+        }
+    }
+
+    private String numbers(RegionReading reading) {
+        String numbers = Stream.of(PainScale.values()).filter(scale -> scale.of(reading) != null)
+                .map(scale -> scale.label().toLowerCase(Locale.ROOT) + "\u00a0" + scale.of(reading)).collect(Collectors.joining(", "));
+        return numbers.isEmpty() ? "" : chart.zone(reading.zone()).label().toLowerCase(Locale.ROOT) + " " + numbers;
     }
 
     private static String pattern(SymptomPattern pattern) {
@@ -67,6 +81,9 @@ class SymptomFacts implements LetterFacts {
         }
         if (pattern.easing() != null) {
             words.append(" Reported to ease with: ").append(pattern.easing()).append('.');
+        }
+        if (pattern.nightWaking().open() && pattern.coughOrSneeze().open()) {
+            return words.append(" Not established: waking at night, worse on coughing or sneezing.").toString();
         }
         words.append(" Woken at night: ").append(said(pattern.nightWaking())).append(". Worse on coughing or sneezing: ")
                 .append(said(pattern.coughOrSneeze())).append('.');

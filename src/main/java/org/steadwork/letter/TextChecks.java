@@ -50,6 +50,10 @@ final class TextChecks {
         return checks;
     }
 
+    static boolean placeholder(String text) {
+        return PLACEHOLDER.matcher(text).find();
+    }
+
     private static void mustHaves(List<SectionKind> sections, Map<String, String> texts, List<Check> checks) {
         List<String> empty = sections.stream().filter(section -> section.required() && section.standing().isEmpty()
                 && texts.getOrDefault(section.key(), "").isBlank()).map(section -> "“" + section.heading() + "”").toList();
@@ -124,7 +128,7 @@ final class TextChecks {
         Set<String> missing = new TreeSet<>();
         texts.values().forEach(text -> missing.addAll(LetterFonts.missing(text)));
         if (!missing.isEmpty()) {
-            checks.add(Check.stop("glyphs", "cannot print", "The letter's type does not carry " + String.join(" ", missing)
+            checks.add(Check.stop("glyphs", "cannot print", "The letter’s type does not carry " + String.join(" ", missing)
                     + ": write it in another script"));
         }
     }

@@ -49,8 +49,12 @@ class WorkplaceFacts implements LetterFacts {
     }
 
     private static LetterFact finding(Finding finding, Criterion criterion) {
-        return new LetterFact(InformationCategory.WORKSTATION_FINDINGS, "workplace", criterion.label() + ": " + criterion.adjustment()
-                + " (" + finding.stage().label() + " " + Dates.inLetter(finding.stageOn()) + ").", "work place, found " + Dates.shown(finding.foundOn()));
+        return new LetterFact(InformationCategory.WORKSTATION_FINDINGS, "workplace", row(finding, criterion), "work place, found " + Dates.shown(finding.foundOn()));
+    }
+
+    /** Returns what was looked at, what is advised and how far it has come, as a row of a table. */
+    static String row(Finding finding, Criterion criterion) {
+        return criterion.label() + "\t" + criterion.adjustment() + "\t" + finding.stage().label() + " " + Dates.inLetter(finding.stageOn());
     }
 
     private void proposed(WorkplaceAssessment assessment, List<LetterFact> facts) {

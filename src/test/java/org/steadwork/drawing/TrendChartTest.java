@@ -272,7 +272,7 @@ class TrendChartTest {
     }
 
     private static Rectangle2D box(Element text) {
-        return TrendPlaces.Place.of(Double.parseDouble(text.getAttribute("x")), Double.parseDouble(text.getAttribute("y")),
+        return LabelPlaces.Place.of(Double.parseDouble(text.getAttribute("x")), Double.parseDouble(text.getAttribute("y")),
                 text.hasAttribute("text-anchor") ? text.getAttribute("text-anchor") : "start", text.getTextContent(), 15, true).box();
     }
 

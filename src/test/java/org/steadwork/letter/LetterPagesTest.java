@@ -212,7 +212,7 @@ class LetterPagesTest {
         Visitor visitor = steps.draft(made, "urgent_referral", made.doctorKey());
         String path = made.letters() + "/1";
         assertTrue(visitor.page().select("[name=text-background]").text().contains("Pregnancy"), "a doctor may have the history");
-        assertTrue(visitor.page().select("[name=text-pain]").text().contains("worst pain, last 7 days 7/10"), "a doctor may have the scores");
+        assertTrue(visitor.page().select("[name=text-pain]").text().contains("right shoulder now\u00a04, average\u00a05, worst\u00a07, at work\u00a06"), "a doctor may have the scores");
         LetterSteps.save(visitor, path, LetterSteps.REFERRAL);
         LetterSteps.sign(visitor, path, Map.of());
         assertEquals(422, visitor.status());
@@ -253,7 +253,7 @@ class LetterPagesTest {
         String path = "/cases/" + made.caseId() + "/consents/new";
         visitor.open(path + "?to=" + made.employerKey());
         assertEquals(0, visitor.page().select("input[type=checkbox][checked]").size());
-        assertEquals(3, visitor.page().select("input[name=tick]").size());
+        assertEquals(4, visitor.page().select("input[name=tick]").size());
         visitor.submit(path, Map.of("until", "1 Jan 2020", "how", "spoken"));
         assertEquals(422, visitor.status());
         visitor.submit(path, Map.of("until", cases.today().plusDays(30).toString()), Map.of("tick", List.of("SYMPTOMS", "PAIN_SCORES")));

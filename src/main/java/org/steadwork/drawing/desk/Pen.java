@@ -104,6 +104,15 @@ final class Pen {
         arrowHead(a, -ux, -uy, size, ink.stroke());
     }
 
+    /** A line with a head at its end. */
+    void dart(Point from, Point to, Ink ink, double head) {
+        line(from, to, ink);
+        double length = from.distance(to);
+        if (length >= 1) {
+            arrowHead(to, (to.x() - from.x()) / length, (to.y() - from.y()) / length, Math.min(head, length * .45), ink.stroke());
+        }
+    }
+
     private void arrowHead(Point tip, double ux, double uy, double size, String colour) {
         Point base = tip.plus(-ux * size, -uy * size);
         polygon(List.of(tip, base.plus(-uy * size * .38, ux * size * .38), base.plus(uy * size * .38, -ux * size * .38)), Ink.filled(colour));

@@ -78,9 +78,9 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
     /** Judges a change on an instrument with the thresholds of a body region; a risk screen is refused. */
     public static ChangeVerdict of(Instrument instrument, String region, double earlier, double later) {
         if (!instrument.outcome()) {
-            throw new IllegalArgumentException(instrument.name() + " is a screen: change on it is not judged");
+            throw new IllegalArgumentException(instrument.name() + " is no outcome measure: change on it is not judged");
         }
-        return of(instrument.amounts(), instrument.direction(), region, earlier, later).with(caution(instrument, earlier));
+        return of(instrument.amounts(), instrument.direction(), region, earlier, later).with(ScaleEnds.caution(instrument, earlier));
     }
 
     /** Says how many of the published amounts of importance the improvement reaches: a range, not one number. */
@@ -116,18 +116,6 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
 
     private static OptionalDouble points(Optional<Threshold> threshold, double baseline) {
         return threshold.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(threshold.get().points(baseline));
-    }
-
-    private static String caution(Instrument instrument, double baseline) {
-        if (instrument.cannotImproveBelow().isPresent() && baseline < instrument.cannotImproveBelow().getAsDouble()) {
-            return "A baseline under " + Plain.number(instrument.cannotImproveBelow().getAsDouble())
-                    + " leaves no room to show improvement on this scale.";
-        }
-        if (instrument.cannotWorsenAbove().isPresent() && baseline > instrument.cannotWorsenAbove().getAsDouble()) {
-            return "A baseline above " + Plain.number(instrument.cannotWorsenAbove().getAsDouble())
-                    + " leaves no room to show worsening on this scale.";
-        }
-        return "";
     }
 
     private ChangeVerdict with(String words) {
