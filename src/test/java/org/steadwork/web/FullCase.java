@@ -93,7 +93,7 @@ class FullCase {
 
     private static void outcomes(Visitor visitor, String path) {
         send(visitor, path + "/outcomes/ndi", Map.of("on", DAY, "i1", "2", "i2", "3", "i3", "1"));
-        send(visitor, path + "/outcomes", path + "/goals", Map.of("newGoal", "A full shift at the belt"), Map.of());
+        send(visitor, path + "/goals", Map.of("newGoal", "A full shift at the belt"));
         send(visitor, path + "/outcomes", path + "/own-activities", Map.of("on", DAY, "newActivity", "Sit 30 minutes", "newRating", "4"), Map.of());
     }
 
