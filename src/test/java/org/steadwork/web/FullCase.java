@@ -64,6 +64,8 @@ class FullCase {
         parts.put("prescription", number(visitor.open(path + "/programme").outerHtml(), "/programme/(\\d+)"));
         send(visitor, path + "/work-place/edit", WORK_PLACE);
         parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));
+        send(visitor, path + "/exposure/new/screen-breaks", Map.of("record-task", "Order entry", "start", "9:00", "end", "12:00", "breaks.count", "0", "do", "record"));
+        parts.put("exposure", number(visitor.open(path + "/exposure").outerHtml(), "/exposure/(\\d+)"));
         outcomes(visitor, path);
         notes(visitor, path);
         redFlags(visitor, path, parts);
