@@ -65,6 +65,8 @@ class FullCase {
         send(visitor, path + "/work-place/edit", WORK_PLACE);
         parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));
         register(visitor, path, parts, "Quayside Planning " + patient);
+        send(visitor, path + "/exposure/new/screen-breaks", Map.of("record-task", "Order entry", "start", "9:00", "end", "12:00", "breaks.count", "0", "do", "record"));
+        parts.put("exposure", number(visitor.open(path + "/exposure").outerHtml(), "/exposure/(\\d+)"));
         outcomes(visitor, path);
         notes(visitor, path);
         redFlags(visitor, path, parts);
