@@ -36,7 +36,7 @@ class ScoreFacts implements LetterFacts {
                 // a screen asks about mood and outlook, so its score is as private as notes about them
                 InformationCategory category = pain ? InformationCategory.PAIN_SCORES
                         : course.instrument().outcome() ? InformationCategory.OUTCOME_SCORES : InformationCategory.PSYCHOSOCIAL_NOTES;
-                facts.add(new LetterFact(category, pain ? "pain" : "scores", words(course), "outcomes"));
+                facts.add(new LetterFact(category, "scores", words(course), "outcomes"));
             }
         }
         return facts;
