@@ -25,6 +25,12 @@ public class Visits implements PanacheRepository<Visit> {
                 List.of(Attendance.ATTENDED, Attendance.PLANNED)).firstResultOptional();
     }
 
+    /** The latest visit after a place in the case's course that was held or missed, if there is one. */
+    public Optional<Visit> latestAfter(long caseId, LocalDate day, int number) {
+        return find("caseFile.id = ?1 and attendance in ?2 and (visitedOn > ?3 or visitedOn = ?3 and number > ?4) order by visitedOn desc, number desc",
+                caseId, List.of(Attendance.ATTENDED, Attendance.MISSED), day, number).firstResultOptional();
+    }
+
     /** Makes the case's next visit; two made at once collide on the number and one is refused. */
     public Visit add(CaseFile caseFile, LocalDate day, VisitKind kind, Attendance attendance) {
         int last = getEntityManager().createQuery("select coalesce(max(v.number), 0) from Visit v where v.caseFile.id = ?1", Integer.class)

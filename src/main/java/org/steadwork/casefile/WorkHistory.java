@@ -35,7 +35,8 @@ public record WorkHistory(List<WorkStatus> spells) {
         return spells.stream().sorted((a, b) -> b.from().compareTo(a.from())).toList();
     }
 
-    private LocalDate lastDay(int i, LocalDate today) {
+    /** Returns the last day of a spell up to a day: its own end, the day before the next one, or that day. */
+    LocalDate lastDay(int i, LocalDate today) {
         LocalDate last = spells.get(i).until() == null || spells.get(i).until().isAfter(today) ? today : spells.get(i).until();
         if (i + 1 < spells.size() && !spells.get(i + 1).from().isAfter(last)) {
             last = spells.get(i + 1).from().minusDays(1);

@@ -10,13 +10,13 @@ final class Amounts {
     }
 
     static String hours(double hours) {
-        return number(hours) + " h";
+        return number(hours) + "\u00a0h";
     }
 
-    /** With its sign; nought without. */
-    static String signed(double value) {
+    /** With its sign, nought without, and its unit, which a degree sign follows without a space. */
+    static String signed(double value, String unit) {
         String number = number(value);
-        return number.equals("0") || number.startsWith("−") ? number : "+" + number;
+        return (number.equals("0") || number.startsWith("−") ? number : "+" + number) + (unit.equals("°") ? "" : "\u00a0") + unit;
     }
 
     private static String number(double value) {

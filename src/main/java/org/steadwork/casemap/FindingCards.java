@@ -93,7 +93,7 @@ class FindingCards implements MapPart {
             return finding.verdict() == Verdict.OUT_OF_RANGE ? "seen, does not fit" : "seen, fits partly";
         }
         BigDecimal off = OutOfBand.upwards(criterion) ? finding.deviation() : finding.deviation().negate();
-        return Amounts.signed(off.doubleValue()) + " " + criterion.unit() + " from the aim";
+        return Amounts.signed(off.doubleValue(), criterion.unit()) + " from the aim";
     }
 
     private static MapCard action(Finding finding, Criterion criterion, String href) {

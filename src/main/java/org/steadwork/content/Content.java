@@ -42,6 +42,24 @@ public final class Content {
 
     /** Reads YAML from anywhere; {@code name} is what messages call it. */
     public static Entry yaml(String name, Reader reader) {
+        return entry(name, composed(name, reader));
+    }
+
+    /** Reads a YAML file whose values nest deeper than an {@link Entry} offers. */
+    public static PlainEntry plain(String path) {
+        try (Reader reader = open(path)) {
+            return plain(path, reader);
+        } catch (IOException e) {
+            throw new ContentException(path, 0, "cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** Reads YAML as plain data from anywhere; {@code name} is what messages call it. */
+    public static PlainEntry plain(String name, Reader reader) {
+        return new PlainEntry(name, 1, composed(name, reader));
+    }
+
+    private static MappingNode composed(String name, Reader reader) {
         LoaderOptions options = new LoaderOptions();
         options.setAllowDuplicateKeys(false);
         try {
@@ -49,11 +67,15 @@ public final class Content {
             if (!(top instanceof MappingNode map)) {
                 throw new ContentException(name, 1, "the file must be a map of keys");
             }
-            return entry(name, map);
+            return map;
         } catch (MarkedYAMLException e) {
-            int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
-            throw new ContentException(name, line, String.valueOf(e.getProblem()));
+            throw problem(name, e);
         }
+    }
+
+    static ContentException problem(String name, MarkedYAMLException e) {
+        int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
+        return new ContentException(name, line, String.valueOf(e.getProblem()));
     }
 
     /** Reads a CSV file with a header line; lines that begin with # are comments. */
@@ -118,7 +140,7 @@ public final class Content {
         return list;
     }
 
-    private static int line(Node node) {
+    static int line(Node node) {
         return node.getStartMark().getLine() + 1;
     }
 }

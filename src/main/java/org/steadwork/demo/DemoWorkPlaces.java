@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.steadwork.content.Entry;
 import org.steadwork.workplace.Assessments;
@@ -32,6 +33,9 @@ class DemoWorkPlaces implements DemoVisitPart {
     static final Map<String, String> POINTER = Map.of("outward", "MS-1", "hours", "MS-4");
     static final Map<String, String> LIGHT = Map.of("lux", "LI-1", "window_angle", "LI-4");
 
+    /** The criterion of a laptop used alone: then all hours at the screen are hours at the laptop. */
+    static final String LAPTOP_HOURS = "SC-10";
+
     /** Degrees of bending back at the mouse that the criterion allows. */
     private static final int BENT_BACK = 20;
 
@@ -55,8 +59,7 @@ class DemoWorkPlaces implements DemoVisitPart {
         Entry screen = told.entry("screen").orElse(told);
         WorkplaceAssessment assessment = new WorkplaceAssessment(visit.file(), visit.day());
         Lenses lenses = screen.optionalText("lenses").filter("progressive"::equals).map(any -> Lenses.PROGRESSIVE).orElse(Lenses.SINGLE_OR_NONE);
-        List<String> notes = new ArrayList<>();
-        Map<String, Grade> grades = grades(told, notes);
+        List<String> notes = notes(told);
         told.optionalText("notes").ifPresent(notes::add);
         told.optionalText("obtained").filter("told"::equals).ifPresent(any -> notes.add("Told, not measured by us."));
         assessment.looksAt(told.optionalText("place").orElse(null), lenses, screen.flag("laptop"), notes.isEmpty() ? null : String.join("\n", notes));
@@ -64,7 +67,7 @@ class DemoWorkPlaces implements DemoVisitPart {
         assessment.dayIs(day.filter(d -> d.has("screen_hours")).map(d -> number(d, "screen_hours")).orElse(null),
                 day.filter(d -> d.has("longest_run_minutes")).map(d -> d.integer("longest_run_minutes")).orElse(null),
                 day.flatMap(d -> d.optionalText("breaks")).orElse(null));
-        assessments.record(assessment, taken(told, screen), grades);
+        assessments.record(assessment, taken(told, screen), grades(told, this::observed));
     }
 
     private Map<String, Taken> taken(Entry told, Entry screen) {
@@ -92,6 +95,7 @@ class DemoWorkPlaces implements DemoVisitPart {
             put(taken, "SC-5", screen.optionalText("side").filter("left"::equals).isPresent() ? aside.negate() : aside);
         }
         if (screen.flag("laptop")) {
+            told.entry("day").ifPresent(day -> take(taken, LAPTOP_HOURS, day, "screen_hours"));
             take(taken, "laptop_top", screen, "top_above_desk");
             told.entry("keyboard").ifPresent(keyboard -> take(taken, "laptop_home_row", keyboard, "home_row"));
         }
@@ -118,24 +122,31 @@ class DemoWorkPlaces implements DemoVisitPart {
         return new BigDecimal(from.text(key));
     }
 
-    /** What was seen of a criterion that is measured has no grade; it goes to the notes. */
-    private Map<String, Grade> grades(Entry told, List<String> notes) {
-        Map<String, Grade> grades = new LinkedHashMap<>();
-        told.entry("feet").filter(feet -> feet.text("support").equals("floor")).ifPresent(feet -> grades.put("FT-1", Grade.FITS));
-        told.entry("pointer").filter(pointer -> pointer.has("wrist_extension") && pointer.integer("wrist_extension") > BENT_BACK)
-                .ifPresent(pointer -> grades.put("MS-3", Grade.PARTLY));
+    private static List<String> notes(Entry told) {
+        List<String> notes = new ArrayList<>();
         for (Entry seen : told.entries("observed")) {
             String words = seen.optionalText("task").map(task -> task + amounts(seen)).orElse("");
             String note = seen.optionalText("note").orElse("");
             if (!words.isEmpty() || !note.isEmpty()) {
                 notes.add(words.isEmpty() || note.isEmpty() ? words + note : words + ". " + note);
             }
-            String id = seen.optionalText("criterion").orElse("");
-            boolean observed = content.criterion(id).filter(criterion -> criterion.kind() == Criterion.Kind.OBSERVED).isPresent();
-            if (observed) {
-                grades.put(id, seen.flag("met") ? Grade.FITS : seen.optionalText("grade").filter("some"::equals).isPresent() ? Grade.PARTLY
-                        : Grade.DOES_NOT_FIT);
-            }
+        }
+        return notes;
+    }
+
+    private boolean observed(String criterionId) {
+        return content.criterion(criterionId).filter(criterion -> criterion.kind() == Criterion.Kind.OBSERVED).isPresent();
+    }
+
+    /** @param observed whether a criterion is judged by looking; one that is measured has no grade, what was seen of it is a note */
+    static Map<String, Grade> grades(Entry told, Predicate<String> observed) {
+        Map<String, Grade> grades = new LinkedHashMap<>();
+        told.entry("feet").filter(feet -> feet.text("support").equals("floor")).ifPresent(feet -> grades.put("FT-1", Grade.FITS));
+        told.entry("pointer").filter(pointer -> pointer.has("wrist_extension") && pointer.integer("wrist_extension") > BENT_BACK)
+                .ifPresent(pointer -> grades.put("MS-3", Grade.PARTLY));
+        for (Entry seen : told.entries("observed")) {
+            seen.optionalText("criterion").filter(observed).ifPresent(id -> grades.put(id, seen.flag("met") ? Grade.FITS
+                    : seen.optionalText("grade").filter("some"::equals).isPresent() ? Grade.PARTLY : Grade.DOES_NOT_FIT));
         }
         return grades;
     }

@@ -1,6 +1,7 @@
 package org.steadwork.drawing;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -16,12 +17,19 @@ import java.util.Objects;
  * @param visits        in the order of their dates, one a day, at least one
  * @param error         smallest change that is more than measurement error, in the measure's own unit; null when not known
  * @param importance    smallest change that matters to most people, in the measure's own unit; null when not known
+ * @param marks         changes of the plan, in any order; kept in the order of their dates
  */
 public record Trend(String id, String measure, String unit, double lowest, double highest, boolean lowerIsBetter, int decimals,
-        List<Visit> visits, Double error, Double importance) {
+        List<Visit> visits, Double error, Double importance, List<PlanMark> marks) {
 
     /** A visit with its score; a null score was not due, not given or the visit was missed, and is never drawn as a value. */
     public record Visit(LocalDate date, Double score) {
+    }
+
+    /** A trend without changes of the plan. */
+    public Trend(String id, String measure, String unit, double lowest, double highest, boolean lowerIsBetter, int decimals,
+            List<Visit> visits, Double error, Double importance) {
+        this(id, measure, unit, lowest, highest, lowerIsBetter, decimals, visits, error, importance, List.of());
     }
 
     public Trend {
@@ -37,6 +45,7 @@ public record Trend(String id, String measure, String unit, double lowest, doubl
             throw new IllegalArgumentException("A score is shown with 0 to 2 decimals, not " + decimals);
         }
         visits = List.copyOf(visits);
+        marks = marks.stream().sorted(Comparator.comparing(PlanMark::date)).toList();
         if (visits.isEmpty()) {
             throw new IllegalArgumentException("A trend has at least one visit");
         }
@@ -78,12 +87,24 @@ public record Trend(String id, String measure, String unit, double lowest, doubl
         return from >= lowest && from <= highest ? from : null;
     }
 
-    /** Days from the first visit. */
-    long day(Visit visit) {
-        return visit.date().toEpochDay() - visits.get(0).date().toEpochDay();
+    /** The first day on the time axis: the first visit or an earlier change of the plan. */
+    LocalDate firstDay() {
+        LocalDate visit = visits.get(0).date();
+        return marks.isEmpty() || visit.isBefore(marks.get(0).date()) ? visit : marks.get(0).date();
+    }
+
+    /** The last day on the time axis: the last visit or a later change of the plan. */
+    LocalDate lastDay() {
+        LocalDate visit = visits.get(visits.size() - 1).date();
+        return marks.isEmpty() || visit.isAfter(marks.get(marks.size() - 1).date()) ? visit : marks.get(marks.size() - 1).date();
+    }
+
+    /** Days from the first day on the time axis. */
+    long day(LocalDate date) {
+        return date.toEpochDay() - firstDay().toEpochDay();
     }
 
     boolean severalYears() {
-        return visits.get(0).date().getYear() != visits.get(visits.size() - 1).date().getYear();
+        return firstDay().getYear() != lastDay().getYear();
     }
 }

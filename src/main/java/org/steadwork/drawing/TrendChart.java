@@ -4,13 +4,13 @@ import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 
 import org.jfree.chart.ChartRenderingInfo;
-import org.jfree.chart.JFreeChart;
 import org.jfree.svg.SVGGraphics2D;
 
 /**
  * A measure over the visits of a case: grey band = measurement error around the baseline, dashed line = importance, filled
- * squares = visits with a score, open squares = visits without one. A line only from three scores on. The y axis spans the
- * instrument. Nothing is drawn where there is no score.
+ * squares = visits with a score, open squares = visits without one, lettered shapes over the plot = changes of the plan, in a
+ * large chart with a key under it (the letters follow the dates, so that charts with the same marks share their letters).
+ * A line only from three scores on. The y axis spans the instrument. Nothing is drawn where there is no score.
  */
 public final class TrendChart {
 
@@ -33,18 +33,20 @@ public final class TrendChart {
 
     /** One chart as one svg element without style attributes or transparency; letters take one size. */
     public static String draw(Trend trend, TrendSize size) {
-        TrendPlot plot = new TrendPlot(trend, size);
-        JFreeChart chart = plot.chart();
-        SVGGraphics2D canvas = new SVGGraphics2D(size.width, size.height);
+        TrendFrame frame = new TrendFrame(trend, size);
+        TrendPlot plot = new TrendPlot(frame);
+        SVGGraphics2D canvas = new SVGGraphics2D(size.width, frame.plotHeight());
         ChartRenderingInfo info = new ChartRenderingInfo();
-        chart.draw(canvas, new Rectangle2D.Double(0, 0, size.width, size.height), info);
-        String labels = new TrendLabels(trend, size, info.getPlotInfo().getDataArea(), plot).draw();
+        plot.chart().draw(canvas, new Rectangle2D.Double(0, 0, size.width, frame.plotHeight()), info);
+        Rectangle2D area = info.getPlotInfo().getDataArea();
+        String height = PlainSvg.rounded(String.valueOf(frame.height()));
         String id = trend.id() + "-" + size.name().toLowerCase(Locale.ROOT);
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + size.height
-                + "\" width=\"" + size.width + "\" height=\"" + size.height + "\" role=\"img\" focusable=\"false\" aria-labelledby=\"t-" + id
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + height
+                + "\" width=\"" + size.width + "\" height=\"" + height + "\" role=\"img\" focusable=\"false\" aria-labelledby=\"t-" + id
                 + " d-" + id + "\" font-family=\"" + FONT + "\"><title id=\"t-" + id + "\">" + PlainSvg.escape(trend.measure())
                 + "</title><desc id=\"d-" + id + "\">" + PlainSvg.escape(alternative(trend)) + "</desc>\n"
-                + PlainSvg.inside(canvas.getSVGElement()) + labels + "</svg>\n";
+                + PlainSvg.inside(canvas.getSVGElement()) + new TrendMarks(frame, area, plot).draw()
+                + new TrendLabels(frame, area, plot).draw() + "</svg>\n";
     }
 
     /** The chart in words. */

@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -30,18 +31,21 @@ final class TrendPlot {
     private static final Color PAPER = new Color(0xfaf7f2);
     private static final Color HAIR = new Color(0xe2dcd1);
     private static final Color ERROR_BAND = new Color(0xe8e6e3);
+    private static final Color MARK = new Color(0xa39d92);
     private static final double[] STEPS = {.5, 1, 2, 5, 10, 20, 25, 50, 100, 200, 500};
-    private static final int LABEL_ROOM = 58;
+    private static final int DATE_GAP = 8;
 
     private final Trend trend;
     private final TrendSize size;
+    private final TrendFrame frame;
     private final TrendWords words;
     /** Below the lowest score lie the squares of the visits: this far, as a share of the instrument's range. */
     private final double squaresBelow;
 
-    TrendPlot(Trend trend, TrendSize size) {
-        this.trend = trend;
-        this.size = size;
+    TrendPlot(TrendFrame frame) {
+        this.frame = frame;
+        trend = frame.trend;
+        size = frame.size;
         words = new TrendWords(trend);
         squaresBelow = 8. / (plotHeight() - 14);
     }
@@ -60,15 +64,16 @@ final class TrendPlot {
     }
 
     double firstDay() {
-        return lastVisitDay() == 0 ? -1 : 0;
+        return trend.day(trend.lastDay()) == 0 ? -1 : 0;
     }
 
     double lastDay() {
-        return Math.max(1, lastVisitDay());
+        return Math.max(1, trend.day(trend.lastDay()));
     }
 
-    private long lastVisitDay() {
-        return trend.day(trend.visits().get(trend.visits().size() - 1));
+    /** Where a day stands in the plot. */
+    double x(LocalDate date, Rectangle2D area) {
+        return area.getX() + (trend.day(date) - firstDay()) / (lastDay() - firstDay()) * area.getWidth();
     }
 
     JFreeChart chart() {
@@ -78,7 +83,7 @@ final class TrendPlot {
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinesVisible(false);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-        plot.setInsets(new RectangleInsets(size.top, size.left, size.bottom - 14., size.right));
+        plot.setInsets(new RectangleInsets(frame.top(), size.left, size.bottom - 14., size.right));
         plot.setFixedDomainAxisSpace(new AxisSpace());
         plot.setFixedRangeAxisSpace(new AxisSpace());
         plot.setDomainAxis(dates());
@@ -87,30 +92,46 @@ final class TrendPlot {
         series(plot, 0, scored(), point(size.small() ? 4.5 : 5), PLUM, PLUM, trend.scored().size() >= TrendChart.LEAST_FOR_A_LINE);
         series(plot, 1, visits(true), square(), INK, INK, false);
         series(plot, 2, visits(false), square(), PAPER, QUIET, false);
+        marks(plot);
         JFreeChart chart = new JFreeChart(null, null, plot, false);
         chart.setBackgroundPaint(null);
         chart.setPadding(RectangleInsets.ZERO_INSETS);
         return chart;
     }
 
+    /** The first and the last visit, and between them every visit whose date has room. */
     private TickAxis dates() {
         Map<Double, TickAxis.Label> labels = new LinkedHashMap<>();
-        double perDay = (size.width - size.left - size.right) / (lastDay() - firstDay());
-        double roomLeft = 0;
-        double last = lastVisitDay() * perDay;
-        for (int i = 0; i < trend.visits().size(); i++) {
-            Trend.Visit visit = trend.visits().get(i);
-            double x = trend.day(visit) * perDay;
-            boolean isLast = i == trend.visits().size() - 1;
-            if (!(i == 0 || isLast && x >= roomLeft || !size.small() && x - LABEL_ROOM / 2. >= roomLeft && x + LABEL_ROOM * 1.5 <= last)) {
-                continue;
+        int last = trend.visits().size() - 1;
+        double[] start = span(0);
+        double[] end = span(last);
+        date(labels, 0, start);
+        if (last > 0 && end[0] >= start[1] + DATE_GAP) {
+            date(labels, last, end);
+        }
+        double roomFrom = start[1];
+        for (int i = 1; i < last && !size.small(); i++) {
+            double[] span = span(i);
+            if (span[0] >= roomFrom + DATE_GAP && span[1] + DATE_GAP <= end[0]) {
+                date(labels, i, span);
+                roomFrom = span[1];
             }
-            boolean alone = trend.visits().size() == 1;
-            TextAnchor anchor = alone ? TextAnchor.TOP_CENTER : i == 0 ? TextAnchor.TOP_LEFT : isLast ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_CENTER;
-            labels.put((double) trend.day(visit), new TickAxis.Label(words.tick(visit.date()), anchor));
-            roomLeft = x + (i == 0 ? LABEL_ROOM : LABEL_ROOM / 2.);
         }
         return styled(new TickAxis(labels, firstDay(), lastDay()));
+    }
+
+    private void date(Map<Double, TickAxis.Label> labels, int visit, double[] span) {
+        TextAnchor anchor = span[0] <= 0 ? TextAnchor.TOP_LEFT : span[1] >= frame.plotWidth() ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_CENTER;
+        labels.put((double) trend.day(trend.visits().get(visit).date()), new TickAxis.Label(words.tick(trend.visits().get(visit).date()), anchor));
+    }
+
+    /** Where the date of a visit begins and ends along the axis, 0 being the left end of the plot. */
+    private double[] span(int visit) {
+        LocalDate date = trend.visits().get(visit).date();
+        double x = (trend.day(date) - firstDay()) / (lastDay() - firstDay()) * frame.plotWidth();
+        double width = TextWidth.of(words.tick(date), 13, false);
+        double from = Math.max(0, Math.min(x - width / 2, frame.plotWidth() - width));
+        return new double[] {from, from + width};
     }
 
     private TickAxis scores() {
@@ -178,15 +199,34 @@ final class TrendPlot {
 
     private XYSeries scored() {
         XYSeries series = new XYSeries("scores");
-        trend.scored().forEach(v -> series.add((double) trend.day(v), v.score()));
+        trend.scored().forEach(v -> series.add((double) trend.day(v.date()), v.score()));
         return series;
     }
 
     private XYSeries visits(boolean withScore) {
         XYSeries series = new XYSeries(withScore ? "visits with a score" : "visits without a score");
         double y = trend.lowest() - range() * squaresBelow;
-        trend.visits().stream().filter(v -> v.score() != null == withScore).forEach(v -> series.add((double) trend.day(v), y));
+        trend.visits().stream().filter(v -> v.score() != null == withScore).forEach(v -> series.add((double) trend.day(v.date()), y));
         return series;
+    }
+
+    /** A line from each change of the plan to the time axis, behind everything but the band. */
+    private void marks(XYPlot plot) {
+        if (trend.marks().isEmpty()) {
+            return;
+        }
+        XYSeriesCollection lines = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        for (int i = 0; i < trend.marks().size(); i++) {
+            XYSeries line = new XYSeries(PlanMark.letter(i));
+            line.add((double) trend.day(trend.marks().get(i).date()), bottom());
+            line.add((double) trend.day(trend.marks().get(i).date()), trend.highest());
+            lines.addSeries(line);
+            renderer.setSeriesPaint(i, MARK);
+            renderer.setSeriesStroke(i, new BasicStroke(1));
+        }
+        plot.setDataset(3, lines);
+        plot.setRenderer(3, renderer);
     }
 
     private static void series(XYPlot plot, int index, XYSeries series, Shape shape, Color fill, Color edge, boolean line) {

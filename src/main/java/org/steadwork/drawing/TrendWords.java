@@ -56,6 +56,11 @@ final class TrendWords {
         return plain(trend.importance()) + " or more from " + withUnit(score(trend.baseline()));
     }
 
+    /** A change of the plan as it stands in the key. */
+    String mark(PlanMark mark) {
+        return mark.date().format(FULL) + " · " + mark.kind().label + ": " + mark.text();
+    }
+
     String alternative() {
         List<String> sentences = new ArrayList<>();
         sentences.add(trend.lowerIsBetter() ? "Lower is better" : "Higher is better");
@@ -74,6 +79,14 @@ final class TrendWords {
         }
         if (!trend.scored().isEmpty() && trend.scored().size() < TrendChart.LEAST_FOR_A_LINE) {
             sentences.add("Fewer than three scores: no line is drawn");
+        }
+        if (!trend.marks().isEmpty()) {
+            List<String> marks = new ArrayList<>();
+            for (int i = 0; i < trend.marks().size(); i++) {
+                PlanMark mark = trend.marks().get(i);
+                marks.add(PlanMark.letter(i) + ", " + mark.date().format(FULL) + ", " + mark.kind().label.toLowerCase(Locale.ROOT) + ": " + mark.text());
+            }
+            sentences.add("Changes of plan: " + String.join("; ", marks));
         }
         return String.join(". ", sentences) + ".";
     }

@@ -12,9 +12,9 @@ import org.steadwork.web.Option;
  * @param regions  regions to narrow to
  * @param region   the region narrowed to; empty for those of the case
  * @param reported true when the case has regions reported
- * @param set      the ready set shown, or null
+ * @param sets     ready sets, each with a page of its own
  */
-record Choice(List<Group> groups, List<Option> regions, String region, boolean deskOnly, boolean reported, List<ReadySet> sets, ReadySet set) {
+record Choice(List<Group> groups, List<Option> regions, String region, boolean deskOnly, boolean reported, List<ReadySet> sets) {
 
     /** The exercises of one region. */
     record Group(String label, List<Row> rows) {
@@ -24,8 +24,7 @@ record Choice(List<Group> groups, List<Option> regions, String region, boolean d
     record Row(Exercise exercise, CaseSafety.Verdict verdict, boolean given) {
 
         public String usualDose() {
-            return DoseWords.of(exercise.desk() && exercise.dose().everyHours() != null ? exercise.dose().everyHours(exercise.dose().everyHours()) : exercise.dose(),
-                    exercise.per());
+            return DoseWords.usual(exercise);
         }
     }
 

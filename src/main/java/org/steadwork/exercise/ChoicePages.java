@@ -12,7 +12,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.body.BodyRegion;
@@ -47,19 +46,16 @@ class ChoicePages {
     /**
      * @param region key of a body region, {@code all}, or nothing for the regions of the case
      * @param desk   anything to show only exercises for the desk
-     * @param set    key of a ready set to show instead
      */
     @GET
-    public Response choose(@RestPath long id, @RestQuery String region, @RestQuery String desk, @RestQuery String set) {
+    public Response choose(@RestPath long id, @RestQuery String region, @RestQuery String desk) {
         CaseHead head = heads.open(id, CaseTab.PROGRAMME);
         Set<BodyRegion> reported = reports.regionsReported(id);
         String narrowed = region == null ? "" : region;
         boolean deskOnly = desk != null && !desk.isBlank();
-        ReadySet ready = catalogue.sets().stream().filter(s -> s.key().equals(set)).findFirst().orElse(null);
-        List<Choice.Group> groups = ready == null ? grouped(id, wanted(narrowed, reported).stream().filter(e -> !deskOnly || e.desk()).toList())
-                : ofSet(id, ready);
+        List<Choice.Group> groups = grouped(id, wanted(narrowed, reported).stream().filter(e -> !deskOnly || e.desk()).toList());
         List<Option> regions = Arrays.stream(BodyRegion.values()).map(r -> new Option(r.key(), r.label())).toList();
-        return Answers.page(ProgrammePages.Templates.choose(head, new Choice(groups, regions, narrowed, deskOnly, !reported.isEmpty(), catalogue.sets(), ready)));
+        return Answers.page(ProgrammePages.Templates.choose(head, new Choice(groups, regions, narrowed, deskOnly, !reported.isEmpty(), catalogue.sets())));
     }
 
     private Collection<Exercise> wanted(String region, Set<BodyRegion> reported) {
@@ -73,27 +69,12 @@ class ChoicePages {
     /** Each exercise stands once, under the first of its regions as the body has them from head to foot. */
     private List<Choice.Group> grouped(long caseId, Collection<Exercise> exercises) {
         CaseSafety safety = safeties.of(caseId);
-        Set<String> given = given(caseId);
+        Set<String> given = prescriptions.given(caseId);
         Map<BodyRegion, List<Choice.Row>> rows = new EnumMap<>(BodyRegion.class);
         for (Exercise exercise : exercises) {
             rows.computeIfAbsent(exercise.regions().stream().min(Enum::compareTo).orElseThrow(), r -> new ArrayList<>()).add(row(exercise, safety, given));
         }
         return rows.entrySet().stream().map(e -> new Choice.Group(e.getKey().label(), e.getValue())).toList();
-    }
-
-    private List<Choice.Group> ofSet(long caseId, ReadySet set) {
-        CaseSafety safety = safeties.of(caseId);
-        Set<String> given = given(caseId);
-        List<Choice.Group> groups = new ArrayList<>();
-        groups.add(new Choice.Group("Now", set.now().stream().map(e -> row(e, safety, given)).toList()));
-        if (!set.later().isEmpty()) {
-            groups.add(new Choice.Group("Later, when these settle by morning", set.later().stream().map(e -> row(e, safety, given)).toList()));
-        }
-        return groups;
-    }
-
-    private Set<String> given(long caseId) {
-        return prescriptions.of(caseId).stream().filter(Prescription::current).map(Prescription::exerciseKey).collect(Collectors.toSet());
     }
 
     private static Choice.Row row(Exercise exercise, CaseSafety safety, Set<String> given) {

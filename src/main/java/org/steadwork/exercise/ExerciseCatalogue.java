@@ -98,6 +98,9 @@ public class ExerciseCatalogue {
         file.text("source");
         List<ReadySet> ready = new ArrayList<>();
         for (Entry entry : file.entries("sets")) {
+            if (entry.texts("now").isEmpty()) {
+                throw entry.problem("'now' names no exercise");
+            }
             ready.add(new ReadySet(entry.text("key"), entry.text("name"), entry.texts("now").stream().map(key -> known(entry, key)).toList(),
                     entry.texts("then").stream().map(key -> known(entry, key)).toList(), entry.optionalText("note").orElse("")));
         }

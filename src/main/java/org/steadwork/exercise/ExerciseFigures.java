@@ -3,29 +3,21 @@ package org.steadwork.exercise;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.steadwork.content.Content;
+import org.steadwork.content.PlainEntry;
 import org.steadwork.drawing.figure.ExerciseFigure;
 import org.steadwork.exercise.dayplan.Range;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
 
 /** The figures of the exercises, drawn when first asked for; the usual ones are then kept. */
 @ApplicationScoped
 public class ExerciseFigures {
 
-    private static final String FILE = "content/exercises/poses.yaml";
-
-    private final Map<String, ExerciseFigure> figures = read();
+    private final Map<String, ExerciseFigure> figures = read(Content.plain("exercises/poses.yaml"));
     private final Map<String, String> drawn = new ConcurrentHashMap<>();
 
     void readAtStart(@Observes StartupEvent start) {
@@ -55,40 +47,20 @@ public class ExerciseFigures {
         return Optional.of(mirrored ? held.mirrored() : held.svg());
     }
 
-    /** Poses nest lists in lists, which the content reader's entries do not offer, so they are read as plain data. */
-    private static Map<String, ExerciseFigure> read() {
-        try (InputStream in = ExerciseFigures.class.getClassLoader().getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException(FILE + " is missing from the content");
-            }
-            try (Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-                LoaderOptions options = new LoaderOptions();
-                options.setAllowDuplicateKeys(false);
-                Map<String, Object> file = new Yaml(new SafeConstructor(options)).load(reader);
-                return figures(map(file, "presets"), map(file, "exercises"));
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException(FILE + " cannot be read", e);
-        }
-    }
-
-    private static Map<String, ExerciseFigure> figures(Map<String, Object> presets, Map<String, Object> exercises) {
+    /** Makes and draws every figure once, so that a wrong pose, prop or arrow stops the start with file, line and reason. */
+    static Map<String, ExerciseFigure> read(PlainEntry file) {
+        Map<String, Object> presets = new LinkedHashMap<>();
+        file.entries("presets").forEach((name, preset) -> presets.put(name, preset.values()));
         Map<String, ExerciseFigure> figures = new LinkedHashMap<>();
-        for (String key : exercises.keySet()) {
+        file.entries("exercises").forEach((key, poses) -> {
             try {
-                figures.put(key, ExerciseFigure.of(key, presets, map(exercises, key)));
+                ExerciseFigure figure = ExerciseFigure.of(key, presets, poses.values());
+                figure.svg();
+                figures.put(key, figure);
             } catch (IllegalArgumentException e) {
-                throw new IllegalStateException(FILE + ", exercise " + key + ": " + e.getMessage(), e);
+                throw poses.problem("exercise '" + key + "': " + e.getMessage());
             }
-        }
+        });
         return figures;
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Map<String, Object> map(Map<String, Object> data, String key) {
-        if (data.get(key) instanceof Map<?, ?> map) {
-            return (Map<String, Object>) map;
-        }
-        throw new IllegalStateException(FILE + ": '" + key + "' must be a map");
     }
 }

@@ -9,13 +9,9 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
-import org.steadwork.account.AuditTrail;
-import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.CaseTab;
@@ -43,10 +39,7 @@ class PrescribePages {
     Prescriptions prescriptions;
 
     @Inject
-    CurrentAccount account;
-
-    @Inject
-    AuditTrail audit;
+    Giving giving;
 
     @Inject
     PostedForm posted;
@@ -71,23 +64,12 @@ class PrescribePages {
         CaseFile file = heads.find(id);
         Exercise exercise = exercise(key);
         Form form = posted.read();
-        DoseForm typed = DoseForm.read(form, exercise, file.openedOn(), LocalDate.now(clock));
         CaseSafety.Verdict verdict = safeties.of(id).of(exercise);
-        Cautions.check(form, verdict);
-        if (!file.open()) {
-            form.error("startedOn", "This case is closed. Open it again before giving an exercise.");
-        }
-        if (prescriptions.of(id).stream().anyMatch(p -> p.current() && p.exerciseKey().equals(key))) {
-            form.error("startedOn", "This exercise is given already. Change its dose instead.");
-        }
+        DoseForm typed = giving.read(form, file, exercise, verdict, prescriptions.given(id));
         if (form.hasErrors()) {
             return Answers.unprocessable(ProgrammePages.Templates.prescribe(heads.head(file, CaseTab.PROGRAMME), offer(file, exercise, false), form, DoseForm.SIDES));
         }
-        Prescription prescription = new Prescription(file, exercise, typed.startedOn(), account.displayName(), Instant.now(clock));
-        typed.fill(prescription);
-        prescription.consider(verdict.toConsider().stream().map(CaseSafety.Caution::key).collect(Collectors.toSet()));
-        prescriptions.persist(prescription);
-        audit.record("gave an exercise", file.patient().id(), id, null);
+        giving.give(file, exercise, typed, verdict);
         return Answers.seeOther("/cases/" + id + "/programme");
     }
 

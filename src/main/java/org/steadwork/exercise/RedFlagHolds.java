@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.steadwork.body.BodyRegion;
+import org.steadwork.casefile.CaseFile;
 import org.steadwork.redflag.Suspensions;
 
 /** What the red-flag screen of a case holds back. */
@@ -21,6 +22,11 @@ class RedFlagHolds implements ExerciseHolds {
     @Override
     public List<Hold> inForce(long caseId) {
         return suspensions.inForce(caseId).stream().map(this::hold).toList();
+    }
+
+    @Override
+    public List<Hold> beside(CaseFile file) {
+        return suspensions.shownBesideThePage(file).stream().map(this::hold).toList();
     }
 
     /** A token for one region carries it, as in {@code region_all:knee}. */

@@ -1,10 +1,10 @@
 package org.steadwork.outcome;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
@@ -12,22 +12,22 @@ import java.util.stream.Collectors;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.outcome.scoring.Band;
+import org.steadwork.outcome.scoring.ChangeRating;
 import org.steadwork.outcome.scoring.Direction;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.Item;
 import org.steadwork.outcome.scoring.MeanOfParts;
 import org.steadwork.outcome.scoring.Part;
+import org.steadwork.outcome.scoring.RegionCounts;
+import org.steadwork.outcome.scoring.RiskGroups;
 import org.steadwork.outcome.scoring.ScaledMean;
 import org.steadwork.outcome.scoring.ScoringRule;
 import org.steadwork.outcome.scoring.SumOfItems;
 import org.steadwork.outcome.scoring.SumOfParts;
 import org.steadwork.outcome.scoring.SumPercent;
-import org.steadwork.outcome.scoring.Threshold;
 
 /** Reads the instruments from the content and checks them; a wrong entry stops the start with file, line and reason. */
 final class InstrumentContent {
-
-    private static final Set<String> TAGS = Set.of("S", "M", "C", "P");
 
     private InstrumentContent() {
     }
@@ -64,16 +64,38 @@ final class InstrumentContent {
         List<Item> items = items(entry);
         Entry rule = entry.entry("rule").orElseThrow(() -> entry.problem("'rule' is missing"));
         Instrument instrument = new Instrument(key, entry.text("name"), label, entry.text("version"), entry.optionalText("unit").orElse(""),
-                entry.texts("regions"), items, rule(rule), entry.constant("direction", Direction.class), lowest, highest, !entry.flag("screen"),
-                bands(entry), thresholds(entry), optional(entry, "cannot_improve_below"), optional(entry, "cannot_worsen_above"),
+                entry.texts("regions"), items, rule(rule), entry.constant("direction", Direction.class), lowest, highest,
+                entry.constant("use", Instrument.Use.class), AboutContent.decimals(entry), entry.constant("form", Instrument.Form.class), changeRating(entry),
+                bands(entry), AboutContent.thresholds(entry), optional(entry, "cannot_improve_below"), optional(entry, "cannot_worsen_above"),
                 entry.integer("every_days"), entry.text("schedule"), entry.text("permission"), entry.text("source"),
                 entry.optionalText("loinc").orElse(""), entry.texts("notes"));
+        checkUse(entry, instrument);
         checkEnds(entry, instrument);
         return instrument;
     }
 
+    private static void checkUse(Entry entry, Instrument instrument) {
+        if ((instrument.use() == Instrument.Use.CHANGE_RATING) != instrument.changeRating().isPresent()) {
+            throw entry.problem("'change_rating' belongs to a rating of change, and to nothing else");
+        }
+        if ((instrument.use() == Instrument.Use.SURVEY) == instrument.rule().hasTotal()) {
+            throw entry.problem("a survey, and nothing else, has a rule without a total");
+        }
+        if (instrument.form() == Instrument.Form.LICENSED_FORM && instrument.items().stream().anyMatch(item -> !item.topic().isEmpty())) {
+            throw entry.problem("items of a licensed form have numbers only");
+        }
+    }
+
+    private static Optional<ChangeRating> changeRating(Entry entry) {
+        return entry.entry("change_rating").map(rating -> AboutContent.checked(rating, () -> new ChangeRating(rating.integer("better_from"),
+                rating.integer("worse_to"), rating.text("source"), AboutContent.tag(rating))));
+    }
+
     // The scale must be what the rule makes of the lowest and the highest answers.
     private static void checkEnds(Entry entry, Instrument instrument) {
+        if (!instrument.rule().hasTotal()) {
+            return;
+        }
         double low = end(instrument, Item::min, Item::max);
         double high = end(instrument, Item::max, Item::min);
         if (Math.abs(low - instrument.lowest()) > 1e-9 || Math.abs(high - instrument.highest()) > 1e-9) {
@@ -94,7 +116,7 @@ final class InstrumentContent {
             if (item.integer("number") != items.size() + 1) {
                 throw item.problem("items must be numbered 1, 2, 3 in order");
             }
-            items.add(checked(item, () -> new Item(item.integer("number"), item.text("topic"), item.integer("min"), item.integer("max"))));
+            items.add(AboutContent.checked(item, () -> new Item(item.integer("number"), item.optionalText("topic").orElse(""), item.integer("min"), item.integer("max"))));
         }
         if (items.isEmpty()) {
             throw entry.problem("'items' is missing");
@@ -105,18 +127,31 @@ final class InstrumentContent {
     private static ScoringRule rule(Entry rule) {
         return switch (rule.text("name")) {
             case "sum_percent" -> new SumPercent(rule.integer("minimum_answered"));
-            case "scaled_mean" -> new ScaledMean(rule.number("offset"), rule.number("factor"), rule.integer("minimum_answered"));
+            case "scaled_mean" -> new ScaledMean(rule.number("offset"), rule.number("factor"), rule.integer("minimum_answered"),
+                    rule.flag("as_many_as_named"));
             case "sum_of_items" -> new SumOfItems(rule.texts("reversed").stream().map(Integer::valueOf).collect(Collectors.toSet()),
                     rule.integer("minimum_answered"), rule.constant("missing", SumOfItems.Missing.class));
             case "mean_of_parts" -> new MeanOfParts(parts(rule, false), rule.integer("may_miss"));
             case "sum_of_parts" -> new SumOfParts(parts(rule, true));
-            default -> throw rule.problem("'name' must be one of sum_percent, scaled_mean, sum_of_items, mean_of_parts, sum_of_parts, but is '"
+            case "risk_groups" -> AboutContent.checked(rule, () -> riskGroups(rule));
+            case "region_counts" -> new RegionCounts(rule.texts("questions"));
+            default -> throw rule.problem("'name' must be one of sum_percent, scaled_mean, sum_of_items, mean_of_parts, sum_of_parts, "
+                    + "risk_groups, region_counts, but is '"
                     + rule.text("name") + "'");
         };
     }
 
+    private static RiskGroups riskGroups(Entry rule) {
+        Map<Integer, List<Integer>> steps = new LinkedHashMap<>();
+        rule.entries("steps").forEach(step -> steps.put(step.integer("item"), step.texts("from").stream().map(Integer::valueOf).toList()));
+        List<RiskGroups.Group> groups = rule.entries("groups").stream().map(group -> new RiskGroups.Group(group.text("label"),
+                group.has("total_from") ? group.integer("total_from") : 0, group.has("subscale_from") ? group.integer("subscale_from") : 0)).toList();
+        return rule.entry("subscale").map(part -> new RiskGroups(steps, part.text("name"), part.integer("first"), part.integer("last"), groups))
+                .orElseGet(() -> new RiskGroups(steps, "", 0, -1, groups));
+    }
+
     private static List<Part> parts(Entry rule, boolean summed) {
-        return rule.entries("parts").stream().map(part -> checked(part, () -> new Part(part.text("name"), part.integer("first"),
+        return rule.entries("parts").stream().map(part -> AboutContent.checked(part, () -> new Part(part.text("name"), part.integer("first"),
                 part.integer("last"), summed ? part.number("weight") : 1, summed ? part.integer("may_miss") : 0))).toList();
     }
 
@@ -132,35 +167,7 @@ final class InstrumentContent {
         return bands;
     }
 
-    private static List<Threshold> thresholds(Entry entry) {
-        List<Threshold> thresholds = new ArrayList<>();
-        Set<String> leads = new HashSet<>();
-        for (Entry t : entry.entries("thresholds")) {
-            Threshold.Unit unit = t.has("unit") ? t.constant("unit", Threshold.Unit.class) : Threshold.Unit.POINTS;
-            Threshold threshold = checked(t, () -> new Threshold(t.constant("kind", Threshold.Kind.class), t.number("value"), unit,
-                    t.text("level"), t.texts("regions"), t.optionalText("population").orElse(""), t.optionalText("anchor").orElse(""),
-                    t.optionalText("follow_up").orElse(""), t.flag("lead"), t.has("baseline_from") ? t.number("baseline_from") : Double.NEGATIVE_INFINITY,
-                    t.has("baseline_to") ? t.number("baseline_to") : Double.POSITIVE_INFINITY, t.text("source"), t.text("tag")));
-            if (!TAGS.contains(threshold.tag())) {
-                throw t.problem("'tag' must be one of S, M, C, P, but is '" + threshold.tag() + "'");
-            }
-            if (threshold.leads() && !leads.add(threshold.kind() + " " + threshold.regions() + " " + t.optionalText("baseline_from"))) {
-                throw t.problem("two amounts of the same kind lead for the same regions");
-            }
-            thresholds.add(threshold);
-        }
-        return thresholds;
-    }
-
     private static OptionalDouble optional(Entry entry, String key) {
         return entry.has(key) ? OptionalDouble.of(entry.number(key)) : OptionalDouble.empty();
-    }
-
-    private static <T> T checked(Entry entry, java.util.function.Supplier<T> made) {
-        try {
-            return made.get();
-        } catch (IllegalArgumentException e) {
-            throw entry.problem(e.getMessage());
-        }
     }
 }

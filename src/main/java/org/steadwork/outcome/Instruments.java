@@ -6,7 +6,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.steadwork.outcome.scoring.Grip;
 import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.outcome.scoring.RangeOfMotion;
 
 /** The instruments the clinic can use, read and checked once when the application starts. */
 @Startup
@@ -14,10 +16,22 @@ import org.steadwork.outcome.scoring.Instrument;
 public class Instruments {
 
     private final Map<String, Instrument> byKey = InstrumentContent.read();
+    private final Grip grip = MeasuredContent.grip();
+    private final RangeOfMotion rangeOfMotion = MeasuredContent.rangeOfMotion();
 
     /** Returns an instrument by its key; empty for a key that no content names, as an old score may. */
     public Optional<Instrument> find(String key) {
         return Optional.ofNullable(byKey.get(key));
+    }
+
+    /** Returns grip strength with its norms. */
+    public Grip grip() {
+        return grip;
+    }
+
+    /** Returns the motions that are measured in degrees, with their published values. */
+    public RangeOfMotion rangeOfMotion() {
+        return rangeOfMotion;
     }
 
     public List<Instrument> all() {

@@ -2,6 +2,7 @@ package org.steadwork.outcome;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.List;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.SymptomReport;
@@ -18,10 +19,14 @@ public class MeasureViews {
     @Inject
     Visits visits;
 
-    /** Returns the measures on which change is judged, the leading one first; {@code reports} are the case's, the latest first. */
-    public List<MeasureView> of(CaseFile file, List<SymptomReport> reports) {
-        List<Visit> held = visits.of(file.id());
-        return measures.of(file.id(), reports).stream().filter(course -> course.instrument().outcome())
+    /**
+     * Returns the measures on which change is judged as they stood at the end of a day, the leading one first.
+     *
+     * @param reports the symptom reports of the case, the latest first
+     */
+    public List<MeasureView> of(CaseFile file, List<SymptomReport> reports, LocalDate day) {
+        List<Visit> held = visits.of(file.id()).stream().filter(visit -> !visit.visitedOn().isAfter(day)).toList();
+        return measures.of(file.id(), reports, day).stream().filter(course -> course.instrument().outcome())
                 .map(course -> new MeasureView(course, OutcomeViews.chart(course, held, false))).toList();
     }
 }

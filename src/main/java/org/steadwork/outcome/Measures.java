@@ -55,6 +55,13 @@ public class Measures {
         return courses(reported, scores.of(caseId), ratings(caseId));
     }
 
+    /** As {@link #of(long, List)}, as they stood at the end of a day: what came later is left out. */
+    public List<MeasureCourse> of(long caseId, List<SymptomReport> reported, LocalDate day) {
+        TreeMap<LocalDate, Map<String, Integer>> rated = new TreeMap<>(ratings(caseId));
+        return courses(reported.stream().filter(report -> !report.reportedOn().isAfter(day)).toList(),
+                scores.of(caseId).stream().filter(score -> !score.scoredOn().isAfter(day)).toList(), rated.headMap(day, true));
+    }
+
     /** Returns the courses of every open case, in four queries for all of them. */
     public Map<CaseFile, List<MeasureCourse>> ofOpenCases() {
         Map<Long, List<SymptomReport>> reported = reports.ofOpenCases().stream().collect(Collectors.groupingBy(report -> report.caseFile().id()));

@@ -104,7 +104,7 @@ class OutcomeViews {
 
     // scores that are all whole are written without a decimal
     private static int decimals(MeasureCourse course) {
-        return course.points().stream().allMatch(point -> point.value() == Math.rint(point.value())) ? 0 : Shown.decimals(course.instrument());
+        return Shown.decimals(course.instrument(), course.points().stream().mapToDouble(MeasureCourse.Point::value));
     }
 
     // a percentage of a baseline of nought is no amount that can be drawn

@@ -2,6 +2,7 @@ package org.steadwork.outcome;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.stream.DoubleStream;
 import org.steadwork.outcome.scoring.Instrument;
 
 /** Writes scores for people: rounded half up, with their unit, a true minus and no-break spaces. */
@@ -10,20 +11,20 @@ public final class Shown {
     private Shown() {
     }
 
-    /** Returns how many decimals a score of the instrument is shown with: two on scales of up to five points, else one. */
-    static int decimals(Instrument instrument) {
-        return instrument.highest() - instrument.lowest() <= 5 ? 2 : 1;
+    /** Returns how many decimals a row of scores of the instrument needs: its own, or one where a whole-numbered scale has a fraction. */
+    static int decimals(Instrument instrument, DoubleStream values) {
+        return instrument.decimals() == 0 && values.anyMatch(value -> value != Math.rint(value)) ? 1 : instrument.decimals();
     }
 
     /** Writes a score with its unit, for example 46 %. */
     public static String value(Instrument instrument, double value) {
-        return withUnit(instrument, number(value, decimals(instrument)));
+        return withUnit(instrument, fixed(value, instrument.decimals()));
     }
 
     /** Writes a change with its sign, without a unit. */
     public static String change(Instrument instrument, double change) {
-        String text = number(change, decimals(instrument));
-        return text.startsWith("\u2212") || text.equals("0") ? text : "+" + text;
+        String text = fixed(change, instrument.decimals());
+        return text.startsWith("\u2212") || text.matches("[0.]+") ? text : "+" + text;
     }
 
     /** Writes an amount with as many decimals as it needs, at most two. */
@@ -33,6 +34,15 @@ public final class Shown {
 
     static String withUnit(Instrument instrument, String number) {
         return instrument.unit().isEmpty() ? number : number + "\u00a0" + instrument.unit();
+    }
+
+    // A whole-numbered scale shows one decimal where a value is not whole: hiding it would hide that it was computed.
+    private static String fixed(double value, int decimals) {
+        if (decimals == 0) {
+            return number(value, 1);
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString().replace('-', '\u2212');
     }
 
     private static String number(double value, int decimals) {

@@ -29,7 +29,7 @@ public class Directory {
     }
 
     public List<String> employerNames() {
-        return db.createQuery("select name from Employer order by name", String.class).setMaxResults(500).getResultList();
+        return db.createQuery("select name from Employer where retiredOn is null order by name", String.class).setMaxResults(500).getResultList();
     }
 
     public List<String> doctorNames() {

@@ -7,6 +7,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.time.LocalDate;
+import org.steadwork.kernel.StaleVersionException;
 
 /** Who a patient works for, with the person there who receives reports. */
 @Entity
@@ -35,12 +37,32 @@ public class Employer {
 
     private String email;
 
+    @Column(name = "retired_on")
+    private LocalDate retiredOn;
+
     protected Employer() {
     }
 
     public Employer(String name) {
-        this.name = name;
-        this.searchName = SearchKey.of(name);
+        isCalled(name);
+    }
+
+    final void isCalled(String newName) {
+        name = newName;
+        searchName = SearchKey.of(newName);
+    }
+
+    /** Takes it out of use; who works there and what was written to it stays as it is. One that is retired already stays so. */
+    void retire(LocalDate on) {
+        retiredOn = retiredOn == null ? on : retiredOn;
+    }
+
+    void bringBack() {
+        retiredOn = null;
+    }
+
+    public void requireVersion(int seen) {
+        StaleVersionException.check(seen, version);
     }
 
     public void contactAt(String contactName, String address, String phone, String email) {
@@ -72,5 +94,14 @@ public class Employer {
 
     public String email() {
         return email;
+    }
+
+    public int version() {
+        return version;
+    }
+
+    /** Returns the day it was taken out of use, or null while it is in use. */
+    public LocalDate retiredOn() {
+        return retiredOn;
     }
 }

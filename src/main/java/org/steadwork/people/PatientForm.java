@@ -24,10 +24,7 @@ record PatientForm(String givenName, String familyName, LocalDate birthDate, Sex
         if (site != null && employer == null) {
             form.error("employer", "A site belongs to an employer: enter the employer too.");
         }
-        String email = form.text("email", 120);
-        if (email != null && !email.matches("[^@\\s]+@[^@\\s]+")) {
-            form.error("email", "An e-mail address has one @ and no spaces. You entered “" + email + "”.");
-        }
+        String email = ContactFields.email(form);
         return new PatientForm(givenName, familyName, birthDate, sex, handedness, form.text("jobTitle", 120), employer, site,
                 form.text("department", 120),
                 form.decimal("hoursAWeek", "Hours a week", BigDecimal.ZERO, BigDecimal.valueOf(100), 1, "h"),

@@ -1,5 +1,6 @@
 package org.steadwork.people;
 
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
@@ -9,6 +10,8 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.time.LocalDate;
+import org.steadwork.kernel.StaleVersionException;
 
 /** One place of work of an employer. */
 @Entity
@@ -29,6 +32,11 @@ public class Site {
 
     private String name;
 
+    private String address;
+
+    @Column(name = "retired_on")
+    private LocalDate retiredOn;
+
     protected Site() {
     }
 
@@ -47,5 +55,34 @@ public class Site {
 
     public Employer employer() {
         return employer;
+    }
+
+    public void standsAt(String newName, String newAddress) {
+        name = newName;
+        address = newAddress;
+    }
+
+    void retire(LocalDate on) {
+        retiredOn = retiredOn == null ? on : retiredOn;
+    }
+
+    void bringBack() {
+        retiredOn = null;
+    }
+
+    public void requireVersion(int seen) {
+        StaleVersionException.check(seen, version);
+    }
+
+    public int version() {
+        return version;
+    }
+
+    public String address() {
+        return address;
+    }
+
+    public LocalDate retiredOn() {
+        return retiredOn;
     }
 }

@@ -116,22 +116,30 @@ public class Flag {
         this.urgencySince = now;
     }
 
-    /** Takes over what a later evaluation found: a flag only gains. A level that a clinician lowered rises when the answers got worse. */
+    /**
+     * Takes over what a later evaluation found: a flag only gains. A level that a clinician lowered rises when the answers got
+     * worse; an unknown answer that became a sure one is worse, and what was done about the unknown one does not count for it.
+     */
     void foundAgain(RedFlagScreen in, Raised raised, Instant now) {
         requireOpen();
         screen = in;
+        boolean becameSure = !certain && raised.certain();
         certain |= raised.certain();
         Set<String> tokens = new LinkedHashSet<>(suspends());
         tokens.addAll(raised.suspends());
         suspends = Words.join(tokens);
-        if (raised.urgency().compareTo(foundUrgency) > 0) {
+        boolean rose = raised.urgency().compareTo(foundUrgency) > 0;
+        if (rose) {
             foundUrgency = raised.urgency();
-            if (raised.urgency().compareTo(urgency) > 0) {
-                urgency = raised.urgency();
-                urgencySince = now;
-                urgencyReason = null;
-                urgencyBy = null;
-            }
+        }
+        if ((rose || becameSure) && raised.urgency().compareTo(urgency) > 0) {
+            urgency = raised.urgency();
+            urgencyReason = null;
+            urgencyBy = null;
+            urgencySince = now;
+        }
+        if (becameSure) {
+            urgencySince = now;
         }
     }
 
@@ -181,7 +189,7 @@ public class Flag {
         StaleVersionException.check(seen, version);
     }
 
-    /** True for a level that demands a call, until one has been recorded since the flag came to that level. */
+    /** True for a level that demands a call, until one has been recorded since the flag came to that level, or became sure at it. */
     public boolean waitsForCall(Instant latestCall) {
         return open() && urgency.demandsCall() && (latestCall == null || latestCall.isBefore(urgencySince));
     }

@@ -29,9 +29,14 @@ class RedFlagContent {
     record TokenWords(String blocks, String allowed) {
     }
 
-    /** The words of a published rule. */
-    record RuleWords(PublishedRule rule, String name, List<String> offeredWith, String applies, List<Item> items, String accuracy,
-                     String caution, String source) {
+    /**
+     * The words of a published rule.
+     *
+     * @param offeredWith the questions that call for it
+     * @param notWith the questions whose yes takes it back: it was not made for such a patient
+     */
+    record RuleWords(PublishedRule rule, String key, String name, List<String> offeredWith, List<String> notWith, String applies, List<Item> items,
+                     String accuracy, String caution, String source) {
     }
 
     /** One item of a published rule; an age item is read from the date of birth. */
@@ -128,11 +133,12 @@ class RedFlagContent {
                 throw entry.problem("the items must be those of the rule: " + rule.items());
             }
             Set<String> unknown = new HashSet<>(entry.texts("offered_with"));
+            unknown.addAll(entry.texts("not_with"));
             unknown.removeIf(key -> catalogue.question(key).isPresent());
             if (!unknown.isEmpty()) {
                 throw entry.problem("there is no question " + unknown);
             }
-            words.put(rule.id(), new RuleWords(rule, entry.text("name"), entry.texts("offered_with"), entry.text("applies"), items,
+            words.put(rule.id(), new RuleWords(rule, entry.text("key"), entry.text("name"), entry.texts("offered_with"), entry.texts("not_with"), entry.text("applies"), items,
                     entry.text("accuracy"), entry.text("caution"), entry.text("source")));
         }
         if (words.size() != PublishedRule.ALL.size()) {

@@ -107,14 +107,16 @@ class RedFlagPageBuilder {
                 .sorted(Comparator.comparing(Flag::urgency).reversed().thenComparing(Flag::raisedAt)).toList();
         List<FlagAction> made = calls.of(file.id());
         Instant latestCall = made.stream().map(FlagAction::recordedAt).max(Comparator.naturalOrder()).orElse(null);
+        // a closed case is not asked again, so its last screen stays what it was
+        boolean outOfDate = file.open() && redFlags.outOfDate(day);
         boolean callMissing = open.stream().anyMatch(flag -> flag.waitsForCall(latestCall));
-        return new RedFlagPage(summaries.summary(open, screen, result, made.size(), callMissing), summaries.steps(file.id(), open), made,
+        return new RedFlagPage(summaries.summary(open, screen, result, made.size(), callMissing, outOfDate), summaries.steps(file.id(), open), made,
                 callMissing, held(all, screen), rows.of(open.stream().filter(flag -> flag.urgency() != Urgency.WATCH).toList(), latestCall, result),
                 rows.of(open.stream().filter(flag -> flag.urgency() == Urgency.WATCH).toList(), latestCall, result),
                 rows.of(all.stream().filter(flag -> !flag.open()).toList(), latestCall, result),
-                result.advice().stream().map(CombinationRule::action).toList(), screenRow(screen, asked, day, result),
+                result.advice().stream().map(CombinationRule::action).toList(), screenRow(screen, asked, day, result, outOfDate),
                 regionRows(regions, reportedNow), questions.layout(result, form, keeping.ages(file.patient().ageOn(day)).keySet()),
-                screens.of(file.id()).stream().map(one -> screenRow(one, one.occasion(), one.screenedOn(), null)).toList());
+                screens.of(file.id()).stream().map(one -> screenRow(one, one.occasion(), one.screenedOn(), null, false)).toList());
     }
 
     private List<RegionRow> regionRows(Set<String> chosen, Set<String> reportedNow) {
@@ -133,7 +135,8 @@ class RedFlagPageBuilder {
         return List.copyOf(held.values());
     }
 
-    private ScreenRow screenRow(RedFlagScreen screen, Occasion occasion, LocalDate day, ScreenResult result) {
+    /** @param outOfDate never true of a screen in the history, which another followed */
+    private ScreenRow screenRow(RedFlagScreen screen, Occasion occasion, LocalDate day, ScreenResult result, boolean outOfDate) {
         if (screen == null) {
             return new ScreenRow(NEW, 0, occasion.label(), day, account.displayName(), false, null, "not asked", result.open().size(), false, false, null);
         }
@@ -143,6 +146,6 @@ class RedFlagPageBuilder {
             said.add("also incomplete");
         }
         return new ScreenRow(screen.id().toString(), screen.version(), occasion.label(), day, screen.begunBy().displayName(), screen.signed(),
-                signed, String.join(", ", said), screen.openAnswers().size(), redFlags.outOfDate(day), day.isBefore(LocalDate.now(clock)), Dates.shown(screen.savedAt()));
+                signed, String.join(", ", said), screen.openAnswers().size(), outOfDate, day.isBefore(LocalDate.now(clock)), Dates.shown(screen.savedAt()));
     }
 }

@@ -83,6 +83,16 @@ class RedFlagRail implements CasePart {
                 .map(flag -> "Red flag open: " + sentence(flag) + ".").toList();
     }
 
+    List<Flag> flags(CaseFile file) {
+        load(file);
+        return all;
+    }
+
+    Optional<RedFlagScreen> latest(CaseFile file) {
+        load(file);
+        return latest;
+    }
+
     /** Both queries once a request, however often the page asks. */
     private void load(CaseFile file) {
         if (!file.id().equals(loadedFor)) {

@@ -30,7 +30,7 @@ class RedFlagSummaries {
     RedFlags redFlags;
 
     /** @param screen the newest screen, or null when none is stored */
-    Summary summary(List<Flag> open, RedFlagScreen screen, ScreenResult result, int calls, boolean callMissing) {
+    Summary summary(List<Flag> open, RedFlagScreen screen, ScreenResult result, int calls, boolean callMissing, boolean outOfDate) {
         Optional<Urgency> worst = Urgency.highest(open.stream().map(Flag::urgency).toList());
         String missing = missing(result, worst);
         if (worst.isPresent() && worst.get() != Urgency.WATCH) {
@@ -55,7 +55,7 @@ class RedFlagSummaries {
         if (!screen.signed()) {
             return new Summary("caution", "All no, not signed", List.of("Every due question is no. The screen is clear once a clinician signs it."), null);
         }
-        if (redFlags.outOfDate(screen.screenedOn())) {
+        if (outOfDate) {
             return new Summary("caution", "Out of date", List.of("The last screen was clear on " + Dates.shown(screen.screenedOn())
                     + ". It is older than " + redFlags.validDays() + " days: ask the short set again."), null);
         }

@@ -78,9 +78,9 @@ public class ScreenKeeping {
     private void raise(RedFlagScreen screen, Raised raised, List<Flag> known, Instant now) {
         List<Flag> same = known.stream().filter(flag -> flag.origin().equals(raised.origin())).toList();
         same.stream().filter(Flag::open).findFirst().ifPresentOrElse(flag -> flag.foundAgain(screen, raised, now), () -> {
-            // saving the same screen once more does not raise again what was closed in it, unless it got worse
+            // saving the same screen once more does not raise again what was closed in it, unless it got worse or sure
             boolean dealtWith = same.stream().anyMatch(flag -> flag.screen().id().equals(screen.id())
-                    && flag.foundUrgency().atLeast(raised.urgency()));
+                    && flag.foundUrgency().atLeast(raised.urgency()) && (flag.certain() || !raised.certain()));
             if (!dealtWith) {
                 flags.persist(new Flag(screen, raised, now));
             }

@@ -82,14 +82,15 @@ class ScreenQuestions {
         return groups;
     }
 
-    /** Offers a rule when one of its questions is yes or unknown, or when something of it was answered. */
+    /** Offers a rule when one of its questions is yes or unknown, or when something of it was answered, unless it was not made for the patient. */
     private List<RulePanel> panels(ScreenResult result, Form form) {
         List<RulePanel> panels = new ArrayList<>();
         for (RuleWords words : content.publishedRules().values()) {
             boolean offered = words.offeredWith().stream().map(key -> form.value(ScreenForm.field(key)))
                     .anyMatch(value -> value.equals("yes") || value.equals("unknown"));
             boolean begun = words.items().stream().anyMatch(item -> form.has(ScreenForm.field(item.key())));
-            if (offered || begun) {
+            boolean notMadeForThem = words.notWith().stream().anyMatch(key -> form.value(ScreenForm.field(key)).equals("yes"));
+            if ((offered || begun) && !notMadeForThem) {
                 List<QuestionRow> rows = words.items().stream().filter(item -> item.ageAtLeast().isEmpty())
                         .map(item -> forms.row(item.key(), form, null)).toList();
                 panels.add(new RulePanel(words.name(), result(result.published().get(words.rule().id()), words), words.applies(),

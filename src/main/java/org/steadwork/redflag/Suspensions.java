@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import org.steadwork.casefile.CaseFile;
 import org.steadwork.redflag.rules.PermanentBar;
 
 /** Says which kinds of treatment and exercise are suspended in a case. */
@@ -19,6 +20,9 @@ public class Suspensions {
     @Inject
     RedFlagScreens screens;
 
+    @Inject
+    RedFlagRail rail;
+
     /**
      * Returns the tokens in force: of open flags, of due questions that the newest screen has not asked, and the bars that stay
      * for good. A token for one region carries it, for example {@code region_all:knee}; the tokens and what they block stand in
@@ -26,6 +30,11 @@ public class Suspensions {
      */
     public Set<String> inForce(long caseId) {
         return inForce(flags.of(caseId), screens.latest(caseId).orElse(null));
+    }
+
+    /** As {@link #inForce(long)}, as this request read them for the rail of its page: costs no query more. */
+    public Set<String> shownBesideThePage(CaseFile file) {
+        return inForce(rail.flags(file), rail.latest(file).orElse(null));
     }
 
     /** @param latest the newest screen of the case, or null */

@@ -2,6 +2,8 @@ package org.steadwork.review;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.Visit;
@@ -56,6 +58,14 @@ record ReviewForm(LocalDate visitedOn, VisitKind kind, Attendance attendance, Wo
         }
         return new ReviewForm(visitedOn, form.requiredChoice("kind", "Kind of visit", VisitKind.class), attendance, code, from, until, by, hours,
                 limits, next);
+    }
+
+    /** Refuses a next review at a visit which another followed: the case's next review is that visit's to set. */
+    void nextReviewOnlyAtTheLatest(Form form, CaseFile file, Optional<Visit> later) {
+        if (later.isPresent() && form.fields().contains("nextReviewOn") && !Objects.equals(nextReviewOn, file.nextReviewOn())) {
+            form.error("nextReviewOn", "Visit " + later.get().number() + " of " + Dates.shown(later.get().visitedOn())
+                    + " is later; the next review is set there.");
+        }
     }
 
     /** Reads the day of a visit; one before the opening of the case is refused. */

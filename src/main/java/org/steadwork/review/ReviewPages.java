@@ -116,6 +116,7 @@ class ReviewPages {
         Form form = posted.read();
         RatingForm.Ratings ratings = ratingForm.read(form, id);
         ReviewForm typed = ReviewForm.read(form, file, LocalDate.now(clock), ratings);
+        typed.nextReviewOnlyAtTheLatest(form, file, typed.visitedOn() == null ? Optional.empty() : visits.latestAfter(id, typed.visitedOn(), number));
         if (form.hasErrors()) {
             return Answers.unprocessable(Templates.review(heads.head(file, CaseTab.VISITS), views.of(visit, form, null, false, List.of())));
         }
@@ -131,7 +132,9 @@ class ReviewPages {
         ratingForm.store(file, typed.visitedOn(), ratings);
         surroundings.putRight(file, form, typed.visitedOn());
         workStatus(file, typed);
-        file.reviewOn(typed.nextReviewOn());
+        if (form.fields().contains("nextReviewOn")) {
+            file.reviewOn(typed.nextReviewOn());
+        }
         // scores and work status stand elsewhere; the visit's version speaks for the whole review
         db.lock(visit, LockModeType.OPTIMISTIC_FORCE_INCREMENT);
         audit.record("recorded review", file.patient().id(), id, "visit " + number);

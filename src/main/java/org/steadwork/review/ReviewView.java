@@ -16,15 +16,15 @@ import org.steadwork.web.Option;
 /**
  * What the review form shows.
  *
+ * @param later the latest visit after this one, at which the next review is set; null when this is the latest
  * @param reported pain in words from the symptom report of the day, blank when there is none
  * @param around what the other features say
  * @param note the stored draft, or null
  * @param noteForm the fields of the note: as typed, as stored, or as drafted
  * @param bars what has to be done before the note can be signed
  */
-record ReviewView(Visit visit, Form form, List<ActivityRow> activities, List<MeasureView> measures, String reported,
-        Surroundings.Lines around,
-        VisitNote note, Form noteForm, boolean drafted, List<String> bars) {
+record ReviewView(Visit visit, Visit later, Form form, List<ActivityRow> activities, List<MeasureView> measures, String reported,
+        Surroundings.Lines around, VisitNote note, Form noteForm, boolean drafted, List<String> bars) {
 
     /** One own activity with what it was. */
     record ActivityRow(String field, String words, String before) {

@@ -14,6 +14,7 @@ import org.steadwork.casefile.SymptomReports;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.VisitNote;
 import org.steadwork.casefile.VisitNotes;
+import org.steadwork.casefile.Visits;
 import org.steadwork.casefile.WorkStatus;
 import org.steadwork.casefile.WorkStatuses;
 import org.steadwork.outcome.MeasureView;
@@ -47,6 +48,9 @@ class ReviewViews {
     WorkStatuses statuses;
 
     @Inject
+    Visits visits;
+
+    @Inject
     VisitNotes notes;
 
     @Inject
@@ -67,7 +71,7 @@ class ReviewViews {
         LocalDate day = visit.visitedOn();
         List<SymptomReport> all = reports.of(caseId);
         SymptomReport report = all.stream().filter(r -> r.reportedOn().equals(day)).findFirst().orElse(null);
-        List<MeasureView> views = measures.of(visit.caseFile(), all);
+        List<MeasureView> views = measures.of(visit.caseFile(), all, day);
         Map<LocalDate, Map<Long, Integer>> rated = activities.byDay(caseId);
         List<OwnActivity> named = activities.activities(caseId);
         WorkStatus status = statuses.of(caseId).on(day).orElse(null);
@@ -79,7 +83,7 @@ class ReviewViews {
             noteForm = drafted ? drafted(visit, report, views, lines(named, rated, day), around, status, note) : show(note.get());
         }
         Form form = typed == null ? shown(visit, status, named, rated) : typed;
-        return new ReviewView(visit, form, rows(named, rated, day), views, report == null ? "" : words(ReportedPain.of(report)), around,
+        return new ReviewView(visit, visits.latestAfter(caseId, day, visit.number()).orElse(null), form, rows(named, rated, day), views, report == null ? "" : words(ReportedPain.of(report)), around,
                 note.orElse(null), noteForm, drafted, bars);
     }
 

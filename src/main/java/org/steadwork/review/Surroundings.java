@@ -19,6 +19,7 @@ import org.steadwork.redflag.RedFlags;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 import org.steadwork.workplace.Finding;
+import org.steadwork.workplace.FindingLives;
 import org.steadwork.workplace.FindingStage;
 import org.steadwork.workplace.Findings;
 import org.steadwork.workplace.WorkplaceContent;
@@ -41,6 +42,9 @@ class Surroundings {
     Findings findings;
 
     @Inject
+    FindingLives lives;
+
+    @Inject
     WorkplaceContent workplace;
 
     @Inject
@@ -59,24 +63,25 @@ class Surroundings {
         List<FindingRow> rows = all.stream().filter(finding -> finding.stage() != FindingStage.CHECKED || day.equals(finding.checkedOn()))
                 .map(this::row).toList();
         List<String> putRight = all.stream().filter(finding -> day.equals(finding.doneOn()) || day.equals(finding.checkedOn())).map(this::label).toList();
-        return new Lines(programme(file), rows, putRight, redFlags(redFlags.status(file.id())));
+        return new Lines(programme(file, day), rows, putRight, redFlags(redFlags.status(file.id())));
     }
 
     /** Marks the findings ticked in the form as put right on a day; returns how many. */
     int putRight(CaseFile file, Form form, LocalDate day) {
         List<Finding> ticked = findings.of(file.id()).stream()
                 .filter(finding -> open(finding) && !finding.foundOn().isAfter(day) && form.ticked(field(finding))).toList();
-        ticked.forEach(finding -> finding.done(day));
+        ticked.forEach(finding -> lives.record(finding, FindingStage.DONE, day, null));
         return ticked.size();
     }
 
-    private List<String> programme(CaseFile file) {
+    /** What was given on the day, with the last week reported by then. */
+    private List<String> programme(CaseFile file, LocalDate day) {
         Map<Long, List<AdherenceEntry>> reported = entries.ofCase(file.id());
         List<String> lines = new ArrayList<>();
         for (Prescription given : prescriptions.of(file.id())) {
-            if (given.current()) {
+            if (!given.startedOn().isAfter(day) && (given.current() || given.endedOn().isAfter(day))) {
                 String name = catalogue.find(given.exerciseKey()).map(Exercise::name).orElse(given.exerciseKey());
-                List<AdherenceEntry> own = reported.getOrDefault(given.id(), List.of());
+                List<AdherenceEntry> own = reported.getOrDefault(given.id(), List.of()).stream().filter(entry -> !entry.weekTo().isAfter(day)).toList();
                 lines.add(name + ": " + (own.isEmpty() ? "not reported" : kept(own.get(own.size() - 1))));
             }
         }

@@ -22,6 +22,8 @@ import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 
 /** The pages for what went wrong: each says what happened, what was kept and what to do; none shows a stack trace. */
 class ErrorPages {
@@ -52,6 +54,9 @@ class ErrorPages {
     @ServerExceptionMapper({UnauthorizedException.class, AuthenticationFailedException.class})
     Response signInFirst(UriInfo uri) {
         String back = uri.getPath();
+        if (ApiProblem.concerns(back)) {
+            return ApiProblem.of(401, "Not signed in", "Sign in first, and send the session cookie along.").answer();
+        }
         return Answers.seeOther("/sign-in?to=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
     }
 
@@ -98,6 +103,11 @@ class ErrorPages {
     @ServerResponseFilter
     void fill(ContainerResponseContext response) {
         if (response.getStatus() >= 400 && !response.hasEntity()) {
+            if (concernsApi()) {
+                response.setEntity(ApiProblem.of(response.getStatus(), "Not done", "This request could not be taken as it was sent.").answer().getEntity(),
+                        null, MediaType.valueOf(ApiProblem.TYPE));
+                return;
+            }
             response.setEntity(Templates.error("Not done", "This request could not be taken as it was sent.", RETRY).render(), null,
                     MediaType.TEXT_HTML_TYPE.withCharset("utf-8"));
         }
@@ -112,11 +122,19 @@ class ErrorPages {
                 || collided(e.getCause(), deepest - 1) || Stream.of(e.getSuppressed()).anyMatch(one -> collided(one, deepest - 1));
     }
 
+    private static boolean concernsApi() {
+        ResteasyReactiveRequestContext running = CurrentRequestManager.get();
+        return running != null && ApiProblem.concerns(running.getPath());
+    }
+
     private static String mark() {
         return HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
     }
 
     private static Response page(int status, String title, String lead, String help) {
+        if (concernsApi()) {
+            return ApiProblem.of(status, title, lead).answer();
+        }
         return Answers.html(status, Templates.error(title, lead, help));
     }
 }

@@ -80,6 +80,12 @@ public final class Form {
         errors.putIfAbsent(field, message);
     }
 
+    /** Takes over the errors noted in another form, when its page is shown with other values. */
+    public Form errorsOf(Form other) {
+        other.errors.forEach(this::error);
+        return this;
+    }
+
     /** Returns the error of a field, or null. */
     public String error(String field) {
         return errors.get(field);
@@ -102,6 +108,24 @@ public final class Form {
             }
         }
         values.putSingle("version", String.valueOf(storedVersion));
+        return this;
+    }
+
+    /** Returns the fields whose names begin with a prefix as a form of their own, without it. */
+    public Form part(String prefix) {
+        Form part = empty();
+        values.forEach((field, all) -> {
+            if (field.startsWith(prefix)) {
+                part.values.put(field.substring(prefix.length()), new ArrayList<>(all));
+            }
+        });
+        return part;
+    }
+
+    /** Takes over the values and errors of a form, each field with a prefix before its name. */
+    public Form withPart(String prefix, Form part) {
+        part.values.forEach((field, all) -> values.put(prefix + field, new ArrayList<>(all)));
+        part.errors.forEach((field, message) -> error(prefix + field, message));
         return this;
     }
 

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** What every page's frame shows: who is signed in, the day, and whether this is the demo clinic. */
@@ -27,6 +28,9 @@ public class Layout {
 
     @ConfigProperty(name = "steadwork.demo")
     boolean demo;
+
+    @ConfigProperty(name = "steadwork.clinic.phone")
+    Optional<String> clinicPhone;
 
     @Inject
     RoutingContext routing;
@@ -59,6 +63,11 @@ public class Layout {
 
     public boolean demo() {
         return demo;
+    }
+
+    /** The telephone number of the clinic, blank where it is not set: sheets then print a line to write on. */
+    public String clinicPhone() {
+        return clinicPhone.orElse("");
     }
 
     public String now() {

@@ -4,26 +4,48 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Any;
 import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.steadwork.casefile.Attention;
 
 /** Gathers Today from every feature that can tell what needs attention. */
 @ApplicationScoped
 class Worklists {
 
+    record CaseName(long id, String complaint, String fileNumber) {
+    }
+
     @Inject
     @Any
     Instance<Attention> sources;
 
+    @Inject
+    EntityManager db;
+
     Worklist on(LocalDate today) {
         List<Attention.Entry> all = sources.stream().flatMap(source -> source.entries(today).stream())
                 .sorted(Comparator.comparing(Attention.Entry::since).thenComparing(Attention.Entry::patient)).toList();
-        return new Worklist(true, of(all, Attention.Urgency.NOW), of(all, Attention.Urgency.TODAY), of(all, Attention.Urgency.SOON));
+        Map<Long, CaseName> names = names(all.stream().map(Attention.Entry::caseId).distinct().toList());
+        List<Worklist.Row> rows = all.stream().map(entry -> row(entry, names.get(entry.caseId()))).toList();
+        return new Worklist(true, of(rows, Attention.Urgency.NOW), of(rows, Attention.Urgency.TODAY), of(rows, Attention.Urgency.SOON));
     }
 
-    private static List<Attention.Entry> of(List<Attention.Entry> all, Attention.Urgency urgency) {
-        return all.stream().filter(entry -> entry.urgency() == urgency).toList();
+    /** What the cases are about, in one query for all of them. */
+    private Map<Long, CaseName> names(List<Long> caseIds) {
+        return caseIds.isEmpty() ? Map.of() : db.createQuery("select c.id, c.complaint, c.patient.fileNumber from CaseFile c where c.id in ?1", CaseName.class)
+                .setParameter(1, caseIds).getResultStream().collect(Collectors.toMap(CaseName::id, Function.identity()));
+    }
+
+    private static Worklist.Row row(Attention.Entry entry, CaseName name) {
+        return new Worklist.Row(entry, name.complaint(), name.fileNumber());
+    }
+
+    private static List<Worklist.Row> of(List<Worklist.Row> all, Attention.Urgency urgency) {
+        return all.stream().filter(row -> row.entry().urgency() == urgency).toList();
     }
 }

@@ -109,7 +109,9 @@ record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean
         Form form = fresh(assessment.assessedOn(), content).with("assessment", assessment.id()).with("version", assessment.version())
                 .with("place", assessment.place()).with("lenses", FitContent.key(assessment.lenses()))
                 .with("hoursAtScreen", plain(assessment.hoursAtScreen())).with("longestSpell", assessment.longestSpellMinutes())
-                .with("breaks", assessment.breaks()).with("notes", assessment.notes());
+                .with("breaks", assessment.breaks()).with("notes", assessment.notes())
+                .with("desk", assessment.desk() == null ? null : assessment.desk().id())
+                .with("chair", assessment.chair() == null ? null : assessment.chair().id());
         if (assessment.laptopAlone()) {
             form.with("laptopAlone", "yes");
         }

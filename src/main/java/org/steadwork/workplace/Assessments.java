@@ -32,11 +32,24 @@ public class Assessments implements PanacheRepository<WorkplaceAssessment> {
 
     /** Returns the assessments of a case, the latest first; the first one counts. */
     public List<WorkplaceAssessment> of(long caseId) {
-        return list("from WorkplaceAssessment a join fetch a.caseFile where a.caseFile.id = ?1 order by a.assessedOn desc, a.id desc", caseId);
+        return list("from WorkplaceAssessment a join fetch a.caseFile left join fetch a.desk d left join fetch d.room dr"
+                + " left join fetch dr.site left join fetch a.chair c left join fetch c.room cr left join fetch cr.site where a.caseFile.id = ?1 order by a.assessedOn desc, a.id desc", caseId);
     }
 
     public Optional<WorkplaceAssessment> latest(long caseId) {
         return of(caseId).stream().findFirst();
+    }
+
+    /** Returns all assessments of a case, the latest first, with everything recorded for them, in three queries. */
+    List<RecordedWorkplace> allRecorded(long caseId) {
+        Map<Long, Map<String, Taken>> taken = new HashMap<>();
+        db.createQuery("from RecordedMeasurement where assessment.caseFile.id = ?1 order by id", RecordedMeasurement.class).setParameter(1, caseId)
+                .getResultList().forEach(m -> taken.computeIfAbsent(m.assessmentId(), id -> new LinkedHashMap<>()).put(m.measure(), m.taken()));
+        Map<Long, Map<String, Grade>> grades = new HashMap<>();
+        db.createQuery("from RecordedObservation where assessment.caseFile.id = ?1 order by id", RecordedObservation.class).setParameter(1, caseId)
+                .getResultList().forEach(o -> grades.computeIfAbsent(o.assessmentId(), id -> new LinkedHashMap<>()).put(o.criterionId(), o.grade()));
+        return of(caseId).stream().map(assessment -> new RecordedWorkplace(assessment, taken.getOrDefault(assessment.id(), Map.of()),
+                grades.getOrDefault(assessment.id(), Map.of()), content)).toList();
     }
 
     /** Returns everything recorded for an assessment, in two queries. */

@@ -3,6 +3,7 @@ package org.steadwork.workplace;
 import jakarta.inject.Singleton;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.steadwork.drawing.desk.BandContent;
 import org.steadwork.drawing.desk.Bands;
 import org.steadwork.drawing.desk.DeskScene;
@@ -53,7 +54,21 @@ class DeskDrawing {
         return DeskView.draw(scene(recorded), Show.BOTH, DeskView.PHONE).svg();
     }
 
+    /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
+    String found(RecordedWorkplace recorded) {
+        return DeskView.draw(scene(recorded), Show.PRESENT, DeskView.PHONE).svg();
+    }
+
+    /** Returns the drawing of settings other than the proposed ones, as with equipment still to be bought. */
+    String setTo(RecordedWorkplace recorded, Settings settings, String title, Show show, int width) {
+        return DeskView.draw(scene(recorded, Optional.of(settings), title), show, width).svg();
+    }
+
     private DeskScene scene(RecordedWorkplace recorded) {
+        return scene(recorded, recorded.fit().map(FitResult::best), title(recorded.assessment()));
+    }
+
+    private DeskScene scene(RecordedWorkplace recorded, Optional<Settings> settings, String title) {
         Map<org.steadwork.drawing.desk.BodyMeasure, Double> body = new EnumMap<>(org.steadwork.drawing.desk.BodyMeasure.class);
         BODY.forEach((measure, drawn) -> {
             Measurement taken = recorded.person().measure(measure);
@@ -64,9 +79,9 @@ class DeskDrawing {
         ScreenKind screen = recorded.assessment().laptopAlone() ? ScreenKind.LAPTOP : ScreenKind.SEPARATE;
         Map<Setting, Double> sizes = sizes(recorded);
         DeskState present = new DeskState(SeatKind.OFFICE_CHAIR, screen, with(sizes, asLookedAt(recorded)));
-        DeskState proposed = recorded.fit().map(FitResult::best)
+        DeskState proposed = settings
                 .map(best -> new DeskState(SeatKind.OFFICE_CHAIR, screen, with(sizes, values(best)))).orElse(null);
-        return new DeskScene("work-place-" + recorded.assessment().id(), title(recorded.assessment()), "", Posture.SITTING,
+        return new DeskScene("work-place-" + recorded.assessment().id(), title, "", Posture.SITTING,
                 recorded.assessment().lenses() == Lenses.PROGRESSIVE ? Glasses.PROGRESSIVE : Glasses.SINGLE, body, present, proposed, bands);
     }
 

@@ -14,6 +14,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.casefile.CaseFile;
@@ -116,9 +117,25 @@ public class Finding {
         checkedOn = notBeforeFound(on);
     }
 
-    /** Undoes a check that an assessment made, when that assessment is mended and finds it off after all. */
-    void openAgain() {
+    /** Takes a step that was recorded. */
+    void takes(FindingStep step) {
+        switch (step.stage()) {
+            case FOUND -> throw new IllegalArgumentException("It was found already, on " + foundOn);
+            case ADVISED -> advised(step.steppedOn());
+            case AGREED -> agreed(step.steppedOn(), step.agreedWith());
+            case DONE -> done(step.steppedOn());
+            case CHECKED -> checked(step.steppedOn());
+        }
+    }
+
+    /** Stands where the steps that were not undone leave it; of two of one stage the later recorded one counts. */
+    void follows(List<FindingStep> steps) {
+        advisedOn = null;
+        agreedOn = null;
+        agreedWith = null;
+        doneOn = null;
         checkedOn = null;
+        steps.stream().filter(step -> !step.undone()).forEach(this::takes);
     }
 
     public void note(String text) {

@@ -11,6 +11,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.casefile.CaseFile;
@@ -33,6 +34,9 @@ class FindingPages {
 
     @Inject
     Findings findings;
+
+    @Inject
+    FindingLives lives;
 
     @Inject
     WorkplaceContent content;
@@ -81,15 +85,37 @@ class FindingPages {
         } catch (StaleVersionException stale) {
             return Answers.conflict(page(heads.head(file, CaseTab.WORK_PLACE), finding, form.conflictsWith(stored(finding), stale.stored())));
         }
-        switch (stage) {
-            case ADVISED -> finding.advised(on);
-            case AGREED -> finding.agreed(on, with);
-            case DONE -> finding.done(on);
-            default -> finding.checked(on);
-        }
+        lives.record(finding, stage, on, with);
         finding.note(note);
         audit.record("recorded what became of a finding", file.patient().id(), id, finding.criterionId());
         return Answers.seeOther("/cases/" + id + "/work-place");
+    }
+
+    /** Undoes the last step that still stands; another one was recorded meanwhile when the number differs. */
+    @POST
+    @Path("/undo")
+    @Transactional
+    public Response undo(@RestPath long id, @RestPath("finding") long findingId) {
+        CaseFile file = heads.find(id);
+        Finding finding = find(id, findingId);
+        Form form = posted.read();
+        List<FindingStep> steps = lives.steps(finding);
+        FindingStep last = lives.last(steps).orElse(null);
+        String reason = form.requiredText("undoReason", "The reason", 300);
+        if (last == null) {
+            form.error("undoReason", "There is no step to undo.");
+        }
+        if (form.hasErrors()) {
+            return Answers.unprocessable(page(heads.head(file, CaseTab.WORK_PLACE), finding, stored(finding).with("undoReason", form.value("undoReason"))
+                    .errorsOf(form)));
+        }
+        if (!form.value("step").equals(String.valueOf(last.id()))) {
+            Form shown = stored(finding).with("undoReason", form.value("undoReason"));
+            return Answers.conflict(page(heads.head(file, CaseTab.WORK_PLACE), finding, shown.conflictsWith(Form.empty(), finding.version())));
+        }
+        lives.undo(finding, last, steps, reason);
+        audit.record("undid a step of a finding", file.patient().id(), id, finding.criterionId());
+        return Answers.seeOther("/cases/" + id + "/work-place/findings/" + findingId);
     }
 
     private Finding find(long caseId, long findingId) {
@@ -102,11 +128,8 @@ class FindingPages {
 
     private TemplateInstance page(CaseHead head, Finding finding, Form form) {
         String label = content.criterion(finding.criterionId()).map(c -> c.label()).orElse(finding.criterionId());
-        String unit = content.criterion(finding.criterionId()).map(c -> c.unit()).orElse("");
-        String found = finding.deviation() == null ? WorkplaceWords.of(finding.verdict())
-                : Numerals.signedWith(finding.deviation().doubleValue(), unit) + "\u00a0" + unit + ", " + WorkplaceWords.of(finding.verdict());
         String adjustment = content.criterion(finding.criterionId()).map(c -> c.adjustment()).orElse("");
-        return WorkplacePages.Templates.findingLife(head, new FindingFields(form, finding, label, found, adjustment,
+        return WorkplacePages.Templates.findingLife(head, new FindingFields(form, finding, label, lives.of(finding), adjustment,
                 "/cases/" + head.id() + "/work-place/findings/" + finding.id()));
     }
 }

@@ -2,8 +2,12 @@ package org.steadwork.workplace;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +18,11 @@ import org.steadwork.workplace.fit.Verdict;
 /** The findings of the cases; other features ask here what was found at a work place and what became of it. */
 @ApplicationScoped
 public class Findings implements PanacheRepository<Finding> {
+
+    private static final String BY_ASSESSMENT = "A later look";
+
+    @Inject
+    Clock clock;
 
     /** Returns what was found in a case and not yet checked, what is furthest out first, then the earliest. */
     public List<Finding> open(long caseId) {
@@ -48,7 +57,7 @@ public class Findings implements PanacheRepository<Finding> {
             if (off) {
                 Finding kept = finding == null ? new Finding(assessment, result.criterion().id()) : finding;
                 if (kept.verdict() == Verdict.IN_RANGE) {
-                    kept.openAgain();
+                    openAgain(kept);
                 }
                 kept.judged(assessment, rounded(result.deviation()), rounded(result.giveOrTake()), result.verdict());
                 persist(kept);
@@ -60,12 +69,29 @@ public class Findings implements PanacheRepository<Finding> {
 
     private void noLongerOff(WorkplaceAssessment assessment, CriterionResult result, Finding finding) {
         boolean sameLook = finding.assessment().id().equals(assessment.id());
-        if (sameLook && finding.stage() == FindingStage.FOUND) {
+        if (sameLook && finding.stage() == FindingStage.FOUND && steps(finding).isEmpty()) {
             delete(finding);
         } else if (result.verdict() == Verdict.IN_RANGE) {
             finding.judged(assessment, rounded(result.deviation()), rounded(result.giveOrTake()), result.verdict());
-            finding.checked(assessment.assessedOn().isBefore(finding.foundOn()) ? finding.foundOn() : assessment.assessedOn());
+            LocalDate on = assessment.assessedOn().isBefore(finding.foundOn()) ? finding.foundOn() : assessment.assessedOn();
+            FindingStep step = new FindingStep(finding, FindingStage.CHECKED, on, null);
+            step.recorded(BY_ASSESSMENT, Instant.now(clock));
+            finding.takes(step);
+            getEntityManager().persist(step);
         }
+    }
+
+    /** Undoes the check that an assessment made, when that assessment is mended and finds it off after all. */
+    private void openAgain(Finding finding) {
+        List<FindingStep> steps = steps(finding);
+        steps.stream().filter(step -> step.stage() == FindingStage.CHECKED && !step.undone())
+                .forEach(step -> step.undo("The assessment was changed and finds it off after all", BY_ASSESSMENT, Instant.now(clock)));
+        finding.follows(steps);
+    }
+
+    private List<FindingStep> steps(Finding finding) {
+        return getEntityManager().createQuery("from FindingStep where finding = ?1 order by id", FindingStep.class).setParameter(1, finding)
+                .getResultList();
     }
 
     private static BigDecimal rounded(double value) {

@@ -2,12 +2,10 @@ package org.steadwork.workplace;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,15 +13,11 @@ import org.steadwork.body.BodyRegion;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.workplace.fit.Band;
-import org.steadwork.workplace.fit.BodyDimension;
-import org.steadwork.workplace.fit.BodyEstimates;
-import org.steadwork.workplace.fit.BodyGroup;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.Criterion;
 import org.steadwork.workplace.fit.Deviation;
 import org.steadwork.workplace.fit.Evidence;
 import org.steadwork.workplace.fit.Lenses;
-import org.steadwork.workplace.fit.Regression;
 import org.steadwork.workplace.fit.Target;
 import org.steadwork.workplace.fit.Targets;
 import org.steadwork.workplace.fit.Travel;
@@ -34,28 +28,6 @@ final class FitContent {
     private static final Pattern BAND = Pattern.compile("(-?\\d+(?:\\.\\d+)?)?\\.\\.(-?\\d+(?:\\.\\d+)?)?");
 
     private FitContent() {
-    }
-
-    static BodyEstimates estimates() {
-        List<Regression> equations = new ArrayList<>();
-        for (Entry row : Content.csv("anthropometry/regressions.csv")) {
-            try {
-                boolean withMass = row.text("model").equals("stature_mass");
-                Regression.Inverse inverse = new Regression.Inverse(row.number("c00"), row.number("c01"), orZero(row, "c02", withMass),
-                        row.number("c11"), orZero(row, "c12", withMass), orZero(row, "c22", withMass));
-                equations.add(new Regression(row.constant("group", BodyGroup.class), row.constant("dimension", BodyDimension.class), withMass,
-                        row.number("intercept"), row.number("slope_stature"), orZero(row, "slope_weight", withMass), row.number("see"),
-                        row.number("t0975"), inverse, new Band(row.number("stature_min"), row.number("stature_max")),
-                        new Band(row.number("weight_min"), row.number("weight_max"))));
-            } catch (IllegalArgumentException e) {
-                throw row.problem(e.getMessage());
-            }
-        }
-        return new BodyEstimates(equations);
-    }
-
-    private static double orZero(Entry row, String key, boolean there) {
-        return there ? row.number(key) : 0;
     }
 
     static Targets targets() {
@@ -166,28 +138,6 @@ final class FitContent {
             }
         }
         return measures;
-    }
-
-    /** How the errors of two estimates go together at equal stature; only pairs that were worked out. */
-    static Map<String, Double> correlations() {
-        Map<String, Double> correlations = new HashMap<>();
-        for (Entry row : Content.csv("anthropometry/residual-correlations.csv")) {
-            double correlation = row.number("correlation");
-            if (!(correlation >= -1 && correlation <= 1)) {
-                throw row.problem("a correlation must be from -1 to 1, but is " + correlation);
-            }
-            BodyDimension first = row.constant("first", BodyDimension.class);
-            BodyDimension second = row.constant("second", BodyDimension.class);
-            String model = row.constant("group", BodyGroup.class) + " " + row.text("model") + " ";
-            correlations.put(model + first + " " + second, correlation);
-            correlations.put(model + second + " " + first, correlation);
-        }
-        return Map.copyOf(correlations);
-    }
-
-    /** Returns the correlation of two estimates' errors, if it was worked out. */
-    static Optional<Double> correlation(Map<String, Double> all, BodyGroup group, boolean withMass, BodyDimension one, BodyDimension other) {
-        return Optional.ofNullable(all.get(group + (withMass ? " stature_mass " : " stature ") + one + " " + other));
     }
 
     static String key(Enum<?> constant) {

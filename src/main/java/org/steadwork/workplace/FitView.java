@@ -18,9 +18,11 @@ import org.steadwork.workplace.fit.EquipmentGain;
 import org.steadwork.workplace.fit.FitModel;
 import org.steadwork.workplace.fit.FitResult;
 import org.steadwork.workplace.fit.HandResult;
+import org.steadwork.workplace.fit.How;
 import org.steadwork.workplace.fit.Part;
 import org.steadwork.workplace.fit.Settings;
 import org.steadwork.workplace.fit.Settling;
+import org.steadwork.workplace.fit.Sureness;
 import org.steadwork.workplace.fit.Verdict;
 
 /** Says what the fit worked out: steps, equipment, room, the measurement that would settle it. Empty while nothing could be worked out. */
@@ -151,12 +153,12 @@ final class FitView {
     }
 
     String settling() {
-        return fit.flatMap(FitResult::settling).map(settling -> "One measurement would settle "
+        return recorded.sureness().flatMap(Sureness::settling).map(settling -> "One measurement would settle "
                 + (settling.open().isEmpty() ? "the settings" : WorkplaceWords.list(settling.open()).toLowerCase(Locale.ROOT)) + ":").orElse(null);
     }
 
     String settlingRest() {
-        return fit.flatMap(FitResult::settling).map(this::rest).orElse(null);
+        return recorded.sureness().flatMap(Sureness::settling).map(this::rest).orElse(null);
     }
 
     private String rest(Settling settling) {
@@ -173,7 +175,8 @@ final class FitView {
             }
             moves = parts.isEmpty() ? "" : " Within that, " + String.join(", ", parts) + ".";
         }
-        return label + ". It is estimated from stature, give or take " + Numerals.mm(settling.giveOrTake()) + "." + moves
+        return label + (recorded.person().measure(settling.measure()).how() == How.ESTIMATED ? ". It is estimated from stature, give or take "
+                : ". Its readings lie far apart, give or take ") + Numerals.mm(settling.giveOrTake()) + "." + moves
                 + (settling.open().isEmpty() ? " The findings stay as they are either way; what you order may not." : "");
     }
 

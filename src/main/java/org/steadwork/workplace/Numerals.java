@@ -41,6 +41,11 @@ final class Numerals {
         return mm(5 * Math.rint(value / 5));
     }
 
+    /** Writes from where to where a setting lies, to the nearest 5 mm. */
+    static String settings(double low, double high) {
+        return number(5 * Math.rint(low / 5), 0) + " to " + setting(high);
+    }
+
     /** Writes a size of something to ask for, up to the next 5 mm. */
     static String sizeUp(double value) {
         return mm(5 * Math.ceil(value / 5 - 1e-9));

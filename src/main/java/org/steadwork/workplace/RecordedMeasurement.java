@@ -68,4 +68,8 @@ class RecordedMeasurement {
     Taken taken() {
         return new Taken(amount, unit, how, standardError, twice);
     }
+
+    Long assessmentId() {
+        return assessment.id();
+    }
 }

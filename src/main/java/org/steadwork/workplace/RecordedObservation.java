@@ -56,4 +56,8 @@ class RecordedObservation {
     Grade grade() {
         return grade;
     }
+
+    Long assessmentId() {
+        return assessment.id();
+    }
 }

@@ -17,6 +17,7 @@ import org.steadwork.workplace.fit.Measurement;
 import org.steadwork.workplace.fit.Part;
 import org.steadwork.workplace.fit.Person;
 import org.steadwork.workplace.fit.Settings;
+import org.steadwork.workplace.fit.Sureness;
 import org.steadwork.workplace.fit.Travel;
 import org.steadwork.workplace.fit.Workstation;
 
@@ -34,6 +35,7 @@ final class RecordedWorkplace {
     private final Workstation station;
     private final List<CriterionResult> results;
     private final Optional<FitResult> fit;
+    private Optional<Sureness> sureness;
 
     RecordedWorkplace(WorkplaceAssessment assessment, Map<String, Taken> taken, Map<String, Grade> grades, WorkplaceContent content) {
         this.assessment = assessment;
@@ -79,6 +81,16 @@ final class RecordedWorkplace {
         return fit;
     }
 
+    /** Returns how sure the fit is; worked out when first asked for, as it draws the body a thousand times. */
+    Optional<Sureness> sureness() {
+        if (sureness == null) {
+            boolean withMass = person.measure(BodyMeasure.BODY_MASS).known();
+            sureness = fit.map(result -> Sureness.of(person, station, content.targets(), result,
+                    content.correlations(BodyForm.group(assessment.caseFile().patient().sex()), withMass), Sureness.DRAWS, Sureness.SEED));
+        }
+        return sureness;
+    }
+
     FitSolver.Missing missing() {
         return FitSolver.missing(person, station);
     }
@@ -105,7 +117,8 @@ final class RecordedWorkplace {
             double low = reading(part, StationMeasure.Role.LOW);
             double high = reading(part, StationMeasure.Role.HIGH);
             if (!Double.isNaN(low) && !Double.isNaN(high)) {
-                travels.put(part, Travel.of(low, high));
+                double step = reading(part, StationMeasure.Role.STEP);
+                travels.put(part, Double.isNaN(step) ? Travel.of(low, high) : new Travel(low, high, step));
             }
         }
         Workstation plain = Workstation.of(travels, present, reading(StationMeasure.HOME_ROW, content.targets().allowances().homeRow()),

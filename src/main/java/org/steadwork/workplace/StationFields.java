@@ -8,8 +8,8 @@ import java.util.Map;
 /** The fields of the form for what is read off at the work place: one row for each part, now and its range side by side. */
 record StationFields(String title, List<Field> fields) {
 
-    /** One field; {@code label} is short where the row's title says the rest. */
-    record Field(String key, String label, String unit) {
+    /** One field; {@code label} is short where the row's title says the rest; {@code known} says what the register knows, or is null. */
+    record Field(String key, String label, String unit, String known) {
     }
 
     /** Tells whether the row needs its title, because it has several fields. */
@@ -17,14 +17,14 @@ record StationFields(String title, List<Field> fields) {
         return fields.size() > 1;
     }
 
-    static List<StationFields> of(String group, WorkplaceContent content) {
+    static List<StationFields> of(String group, WorkplaceContent content, Map<String, String> known) {
         Map<String, List<Field>> rows = new LinkedHashMap<>();
         for (StationMeasure measure : StationMeasure.values()) {
             StationText text = content.text(measure);
             if (text.group().equals(group)) {
                 String title = title(content, measure);
                 String label = measure.hasRange() && measure.role() == StationMeasure.Role.NOW ? "now" : text.label();
-                rows.computeIfAbsent(title, t -> new ArrayList<>()).add(new Field(text.key(), label, text.unit()));
+                rows.computeIfAbsent(title, t -> new ArrayList<>()).add(new Field(text.key(), label, text.unit(), known.get(text.key())));
             }
         }
         return rows.entrySet().stream().map(row -> new StationFields(row.getKey(), row.getValue())).toList();

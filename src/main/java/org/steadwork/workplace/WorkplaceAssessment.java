@@ -59,6 +59,14 @@ public class WorkplaceAssessment {
 
     private String notes;
 
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "desk_id")
+    private Furniture desk;
+
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "chair_id")
+    private Furniture chair;
+
     protected WorkplaceAssessment() {
     }
 
@@ -90,6 +98,15 @@ public class WorkplaceAssessment {
         this.hoursAtScreen = hoursAtScreen;
         this.longestSpellMinutes = longestSpellMinutes;
         this.breaks = breaks;
+    }
+
+    /** Says which registered desk and chair these are; each null when it is not in the register. */
+    public void standsAt(Furniture registeredDesk, Furniture registeredChair) {
+        if (registeredDesk != null && !registeredDesk.desk() || registeredChair != null && registeredChair.desk()) {
+            throw new IllegalArgumentException("A person sits on a chair at a desk");
+        }
+        desk = registeredDesk;
+        chair = registeredChair;
     }
 
     public void requireVersion(int seen) {
@@ -134,6 +151,16 @@ public class WorkplaceAssessment {
 
     public String breaks() {
         return breaks;
+    }
+
+    /** Returns the registered desk, or null. */
+    public Furniture desk() {
+        return desk;
+    }
+
+    /** Returns the registered chair, or null. */
+    public Furniture chair() {
+        return chair;
     }
 
     public String notes() {

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.steadwork.workplace.fit.BodyEstimates;
+import org.steadwork.workplace.fit.BodyGroup;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.Criterion;
+import org.steadwork.workplace.fit.ErrorCorrelations;
 import org.steadwork.workplace.fit.How;
 import org.steadwork.workplace.fit.Measurement;
 import org.steadwork.workplace.fit.Targets;
@@ -21,9 +23,9 @@ import org.steadwork.workplace.fit.Targets;
 public class WorkplaceContent {
 
     private final Targets targets = FitContent.targets();
-    private final BodyEstimates estimates = FitContent.estimates();
+    private final BodyEstimates estimates = AnthropometryContent.estimates();
     private final Map<BodyMeasure, MeasureText> measures = FitContent.measures();
-    private final Map<String, Double> correlations = FitContent.correlations();
+    private final Map<BodyGroup, Map<Boolean, ErrorCorrelations>> correlations = AnthropometryContent.correlations();
     private final Map<StationMeasure, StationText> station = StationContent.measures();
     private final double stationGiveOrTake = StationContent.giveOrTake();
     private final Map<String, Criterion> criteria = new LinkedHashMap<>();
@@ -57,8 +59,9 @@ public class WorkplaceContent {
         return station.get(measure);
     }
 
-    Map<String, Double> correlations() {
-        return correlations;
+    /** Returns how the errors of estimates go together, made from stature alone or from body mass as well. */
+    public ErrorCorrelations correlations(BodyGroup group, boolean withMass) {
+        return correlations.get(group).get(withMass);
     }
 
     /** Half the 95 % interval of a reading at the work place, in mm. */

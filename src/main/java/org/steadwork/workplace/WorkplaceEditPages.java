@@ -43,6 +43,9 @@ class WorkplaceEditPages {
     WorkplaceContent content;
 
     @Inject
+    RegisteredPlaces places;
+
+    @Inject
     AuditTrail audit;
 
     @Inject
@@ -51,16 +54,32 @@ class WorkplaceEditPages {
     @Inject
     Clock clock;
 
-    /** Shows the latest assessment in the form; with {@code again} a new one that starts from the latest. */
+    /**
+     * Shows the latest assessment in the form; with {@code again} a new one that starts from the latest. With a registered desk or chair
+     * it starts from what the register knows of it, and only the person's measures are taken over.
+     */
     @GET
-    public Response edit(@RestPath long id, @RestQuery boolean again) {
+    public Response edit(@RestPath long id, @RestQuery boolean again, @RestQuery Long desk, @RestQuery Long chair) {
         CaseHead head = heads.open(id, CaseTab.WORK_PLACE);
         Optional<RecordedWorkplace> latest = assessments.latest(id).map(assessments::recorded);
         Form form = latest.map(recorded -> AssessmentForm.show(recorded, content)).orElseGet(() -> AssessmentForm.fresh(today(), content));
         if (again) {
             form.with("assessment", "").with("version", "").with("assessedOn", Dates.shown(today()));
         }
+        if (desk != null || chair != null) {
+            startFrom(form, desk, chair);
+            places.of(head.file(), form).fill(form);
+        }
         return Answers.page(page(head, form));
+    }
+
+    private void startFrom(Form form, Long desk, Long chair) {
+        form.with("assessment", "").with("version", "").with("assessedOn", Dates.shown(today())).with("place", "");
+        for (StationMeasure measure : StationMeasure.values()) {
+            form.with(measure.key(), "");
+        }
+        content.criteria().forEach(criterion -> form.with(criterion.id(), CriterionFields.typed(criterion) ? "" : "not_asked"));
+        form.with("desk", desk == null ? "" : desk).with("chair", chair == null ? "" : chair);
     }
 
     @POST
@@ -71,7 +90,18 @@ class WorkplaceEditPages {
         if (form.is("do", "estimate")) {
             return Answers.page(page(heads.head(file, CaseTab.WORK_PLACE), estimateTheRest(form)));
         }
+        RegisteredPlace place = places.of(file, form);
+        if (form.is("do", "fill")) {
+            if (!form.has("desk") && !form.has("chair")) {
+                form.error("desk", "Choose the desk or the chair first; then its sizes are filled in.");
+                return Answers.unprocessable(page(heads.head(file, CaseTab.WORK_PLACE), form));
+            }
+            place.fill(form);
+            return Answers.page(page(heads.head(file, CaseTab.WORK_PLACE), form));
+        }
         AssessmentForm typed = AssessmentForm.read(form, content, file, today());
+        Furniture desk = place.chosen(form, FurnitureKind.DESK);
+        Furniture chair = place.chosen(form, FurnitureKind.CHAIR);
         if (form.hasErrors()) {
             return Answers.unprocessable(page(heads.head(file, CaseTab.WORK_PLACE), form));
         }
@@ -90,6 +120,7 @@ class WorkplaceEditPages {
             assessment = new WorkplaceAssessment(file, typed.assessedOn());
         }
         typed.putInto(assessment);
+        assessment.standsAt(desk, chair);
         assessments.record(assessment, typed.taken(), typed.grades());
         audit.record("assessed work place", file.patient().id(), id, null);
         return Answers.seeOther("/cases/" + id + "/work-place");
@@ -115,7 +146,7 @@ class WorkplaceEditPages {
     private TemplateInstance page(CaseHead head, Form form) {
         String title = form.has("assessment") ? "Change the measures" : "Assess the work place";
         return WorkplacePages.Templates.workPlaceEdit(head, WorkplaceFields.of(form, "/cases/" + head.id() + "/work-place/edit", title, content,
-                new BodyForm(content, head.file().patient().sex())));
+                new BodyForm(content, head.file().patient().sex()), places.of(head.file(), form)));
     }
 
     private LocalDate today() {

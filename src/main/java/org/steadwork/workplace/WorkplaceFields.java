@@ -14,7 +14,7 @@ import org.steadwork.workplace.fit.OutsideSurvey;
 
 /** The form of an assessment, ready to be shown. */
 record WorkplaceFields(Form form, String action, String title, List<PersonField> person, List<StationFields> chair, List<StationFields> desk,
-        List<StationFields> screen, List<CriterionFields> criteria) {
+        List<StationFields> screen, List<CriterionFields> criteria, RegisteredPlace place) {
 
     private static final List<Option> LENSES = List.of(new Option("single_or_none", "None, or single vision"),
             new Option("progressive", "Progressive, bifocal or trifocal"));
@@ -25,7 +25,7 @@ record WorkplaceFields(Form form, String action, String title, List<PersonField>
     record PersonField(String key, String label, String hint, String unit, boolean estimable, String estimate, boolean asksTwice) {
     }
 
-    static WorkplaceFields of(Form form, String action, String title, WorkplaceContent content, BodyForm body) {
+    static WorkplaceFields of(Form form, String action, String title, WorkplaceContent content, BodyForm body, RegisteredPlace place) {
         List<PersonField> person = new ArrayList<>();
         for (BodyMeasure measure : BodyMeasure.values()) {
             MeasureText text = content.text(measure);
@@ -33,8 +33,9 @@ record WorkplaceFields(Form form, String action, String title, List<PersonField>
             boolean estimable = BodyDimension.of(measure).isPresent();
             person.add(new PersonField(text.key(), text.label(), text.how(), text.unit(), estimable, estimate.orElse(null), body.asksTwice(form, measure)));
         }
-        return new WorkplaceFields(form, action, title, person, StationFields.of("chair", content), StationFields.of("desk", content),
-                StationFields.of("screen", content), CriterionFields.of(content.criteria()));
+        return new WorkplaceFields(form, action, title, person, StationFields.of("chair", content, place.known()),
+                StationFields.of("desk", content, place.known()), StationFields.of("screen", content, place.known()),
+                CriterionFields.of(content.criteria()), place);
     }
 
     private static Optional<String> estimate(Form form, BodyForm body, BodyMeasure measure) {
@@ -60,6 +61,7 @@ record WorkplaceFields(Form form, String action, String title, List<PersonField>
 
     /** Says under a measured criterion what to aim at. */
     public String hint(Criterion criterion) {
-        return criterion.measured() + ". Aim: " + criterion.target() + ".";
+        String known = place.known().get(criterion.id());
+        return criterion.measured() + ". Aim: " + criterion.target() + "." + (known == null ? "" : " " + known + ".");
     }
 }

@@ -15,6 +15,8 @@ import org.steadwork.casefile.CaseHead;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.web.Answers;
+import org.steadwork.web.Form;
+import org.steadwork.web.Option;
 
 /** The work place of a case: what does not fit, by how much, and what to change first. */
 @Path("/cases/{id: \\d+}/work-place")
@@ -28,6 +30,15 @@ class WorkplacePages {
         static native TemplateInstance workPlaceEdit(CaseHead head, WorkplaceFields fields);
 
         static native TemplateInstance findingLife(CaseHead head, FindingFields fields);
+
+        static native TemplateInstance writeBack(CaseHead head, WorkplaceAssessment assessment, List<RegisterDifference> found, List<Option> rooms,
+                Form form);
+
+        static native TemplateInstance compare(CaseHead head, Comparison view);
+
+        static native TemplateInstance photoNew(CaseHead head, WorkplaceAssessment look, Form form);
+
+        static native TemplateInstance photo(CaseHead head, WorkplacePhoto photo, Form form);
     }
 
     @Inject

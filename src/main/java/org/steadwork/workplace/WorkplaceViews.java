@@ -21,7 +21,7 @@ import org.steadwork.workplace.fit.Verdict;
 @ApplicationScoped
 class WorkplaceViews {
 
-    private static final List<Verdict> ORDER = List.of(Verdict.OUT_OF_RANGE, Verdict.NEAR_THE_EDGE, Verdict.IN_RANGE);
+    private static final List<Verdict> ORDER = List.of(Verdict.OUT_OF_RANGE, Verdict.NEAR_THE_EDGE);
 
     @Inject
     WorkplaceContent content;
@@ -35,7 +35,13 @@ class WorkplaceViews {
     @Inject
     DeskDrawing drawing;
 
-    /** Takes three queries, however much was recorded. */
+    @Inject
+    Photos photos;
+
+    @Inject
+    RegisterDifferences register;
+
+    /** Takes five queries, however much was recorded. */
     WorkplaceView of(WorkplaceAssessment assessment, List<WorkplaceAssessment> looks) {
         RecordedWorkplace recorded = assessments.recorded(assessment);
         Map<String, Finding> known = new LinkedHashMap<>();
@@ -43,12 +49,14 @@ class WorkplaceViews {
                 .forEach(f -> known.putIfAbsent(f.criterionId(), f));
         FindingRows rows = new FindingRows(recorded, content, known);
         List<FindingRow> shown = recorded.results().stream().filter(r -> r.verdict() != Verdict.NOT_LOOKED_AT)
-                .sorted(Comparator.comparingInt(r -> ORDER.indexOf(r.verdict()))).map(rows::of).toList();
+                .filter(r -> r.verdict() != Verdict.IN_RANGE).sorted(Comparator.comparingInt(r -> ORDER.indexOf(r.verdict()))).map(rows::of).toList();
+        List<FindingRow> fitting = recorded.results().stream().filter(r -> r.verdict() == Verdict.IN_RANGE).map(rows::of).toList();
         List<CriterionResult> unseen = recorded.results().stream().filter(r -> r.verdict() == Verdict.NOT_LOOKED_AT).toList();
         FitView fit = new FitView(recorded, content);
-        return new WorkplaceView(assessment, looks, looks.get(0).id().equals(assessment.id()), shown, groups(unseen), unseen.size(),
-                fit.settling(), fit.settlingRest(), missing(recorded), fit.steps(), fit.stepsNote(), fit.byHand(), new Sureness(recorded, content).words().orElse(null), fit.room(), fit.gains(),
-                fit.shortest(), measures(recorded), fit.standing(), drawing.page(recorded), drawing.phone(recorded));
+        return new WorkplaceView(assessment, looks, looks.get(0).id().equals(assessment.id()), shown, fitting, groups(unseen), unseen.size(),
+                fit.settling(), fit.settlingRest(), missing(recorded), fit.steps(), fit.stepsNote(), fit.byHand(), new SurenessWords(recorded).words().orElse(null), fit.room(), fit.gains(),
+                fit.shortest(), measures(recorded), fit.standing(), drawing.page(recorded), drawing.phone(recorded),
+                photos.of(assessment.id()), register.of(recorded).size());
     }
 
     private static List<Group> groups(List<CriterionResult> unseen) {

@@ -3,11 +3,13 @@ package org.steadwork.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jsoup.nodes.Element;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.exercise.dayplan.PainRule;
 import org.steadwork.journey.FilledForm;
 import org.steadwork.journey.Guest;
 
@@ -85,6 +87,10 @@ final class ProgrammeStep implements WalkStep {
         for (String key : expected.texts("offered")) {
             assertEquals(true, offered(visit, guest, key), visit.where() + key + " is not on offer: " + guest.words());
         }
+        expected.optionalText("load_rule").ifPresent(rule -> {
+            String words = PainRule.Advice.valueOf(rule.toUpperCase(Locale.ROOT)).label();
+            assertTrue(guest.open(visit.path("/programme")).expect(200).page().select("li.exercise b").eachText().contains(words + "."), visit.where() + guest.words());
+        });
         expected.entry("adherence").ifPresent(kept -> {
             guest.open(visit.path("/programme")).expect(200);
             for (String key : kept.keys()) {

@@ -24,6 +24,10 @@ final class RedFlagStep implements WalkStep {
 
     private final Map<String, String> blocks = Content.yaml("red-flags/suspensions.yaml").entries("tokens").stream()
             .collect(Collectors.toMap(token -> token.text("token"), token -> token.text("blocks")));
+    private final Map<String, String> prompts = Content.csv("red-flags/questions.csv").stream()
+            .collect(Collectors.toMap(question -> question.text("key"), question -> question.text("prompt")));
+    private final Map<String, String> rules = Content.yaml("red-flags/published-rules.yaml").entries("rules").stream()
+            .collect(Collectors.toMap(rule -> rule.text("id"), rule -> rule.text("name")));
     private final Map<String, String> levels = Content.yaml("red-flags/urgency.yaml").entries("levels").stream()
             .collect(Collectors.toMap(level -> level.text("level"), level -> level.text("name")));
 
@@ -106,6 +110,10 @@ final class RedFlagStep implements WalkStep {
         Set<String> held = held(guest);
         expected.texts("suspended").forEach(token -> assertTrue(holds(held, token), visit.where() + token + " is not suspended, only " + held));
         expected.texts("not_suspended").forEach(token -> assertFalse(holds(held, token), visit.where() + token + " is still suspended"));
+        expected.texts("refused_techniques").forEach(token -> assertTrue(holds(held, token), visit.where() + token + " may be done: " + held));
+        expected.texts("allowed_techniques").forEach(token -> assertFalse(holds(held, token), visit.where() + token + " is held: " + held));
+        expected.texts("rules_not_used").forEach(rule -> assertFalse(guest.words().contains(rules.get(rule)), visit.where() + rule + " is computed"));
+        checkQuestions(visit, guest, expected);
         expected.optionalText("published_rule").ifPresent(words -> assertTrue(guest.words().toLowerCase().contains(words.toLowerCase()),
                 visit.where() + "no rule says " + words));
         if (expected.has("sign_before_call")) {
@@ -114,6 +122,28 @@ final class RedFlagStep implements WalkStep {
         if (expected.has("close_without_reason")) {
             closingWithoutReasonIsRefused(visit, guest);
         }
+    }
+
+    /** The questions left open are those the file names and no other; some are due at every visit. */
+    private void checkQuestions(WalkedVisit visit, Guest guest, Entry expected) {
+        List<String> always = visit.demo().entries("visits").stream().flatMap(one -> one.entry("expected").stream())
+                .flatMap(one -> one.texts("due_every_visit").stream()).toList();
+        if (!expected.has("unanswered") && (always.isEmpty() || !visit.entry().has("red_flags"))) {
+            return;
+        }
+        guest.open(guest.page().selectFirst("section[aria-labelledby=history] a[href*=/screens/]").absUrl("href")).expect(200);
+        List<String> asked = guest.page().select(".red-flag-answers li").eachText();
+        always.forEach(key -> assertTrue(asked.stream().anyMatch(words -> words.startsWith(prompts.get(key))), visit.where() + key + " was not due: " + asked));
+        if (expected.has("unanswered")) {
+            List<String> open = guest.page().select("section[aria-label=Unknown] li, section[aria-label=Not asked] li").eachText();
+            List<String> named = expected.texts("unanswered").stream().map(prompts::get).toList();
+            // where one question was asked by itself, the rest of the set was left for the next visit
+            if (!visit.entry().entry("red_flags").orElseThrow().text("set").equals("single")) {
+                assertEquals(named.size(), open.size(), visit.where() + open);
+            }
+            named.forEach(prompt -> assertTrue(open.stream().anyMatch(words -> words.startsWith(prompt)), visit.where() + prompt + " is not open: " + open));
+        }
+        guest.open(visit.path("/red-flags")).expect(200);
     }
 
     private static void signingBeforeTheCallIsRefused(WalkedVisit visit, Guest guest) {

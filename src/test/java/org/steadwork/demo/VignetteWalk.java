@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.steadwork.content.Content;
@@ -26,8 +27,13 @@ final class VignetteWalk {
 
     private static final Pattern PATIENT = Pattern.compile("/patients/(\\d+)");
     private static final Pattern CASE = Pattern.compile("/cases/(\\d+)");
+    /** The words in which Today gives each reason that the files name. */
+    private static final Map<String, Pattern> ON_TODAY = Map.of("review_overdue", Pattern.compile("^Overdue.*Review was due on"),
+            "note_unsigned", Pattern.compile("^Unsigned.*The note of visit"), "letter_unsigned", Pattern.compile("^Unsigned.*drafted and not signed"),
+            "got_worse", Pattern.compile("^Got worse"), "flag_open", Pattern.compile("(Record who saw them|Look at the flag|Record the call)"));
     private static final List<WalkStep> STEPS = List.of(new VisitStep(), new SymptomStep(), new RedFlagStep(),
-            new WorkPlaceStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new NoteStep(), new LetterStep(), new FlagCloseStep(), new CloseStep());
+            new WorkPlaceStep(), new MapStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new NoteStep(), new CourseStep(),
+            new LetterStep(), new FlagCloseStep(), new CloseStep());
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");
     private final Entry demo;
@@ -55,7 +61,25 @@ final class VignetteWalk {
                 step.walk(new WalkedVisit(signedInFor(entry), moment -> open.at(moment, account(entry)), caseId, demo, clinic, entry));
             }
         }
-        checkTheCounts(signedInFor(visits.get(visits.size() - 1)), caseId);
+        Entry last = visits.get(visits.size() - 1);
+        checkTheCounts(signedInFor(last), caseId);
+        CourseStep.check(signedInFor(last), "/cases/" + caseId + "/outcomes", demo.text("key") + ": ", demo.entry("expected").orElseThrow());
+        checkToday(open.at(LocalDateTime.parse(clinic.text("demo_now")), account(last)), caseId);
+    }
+
+    /** What Today must say of the case on the demo day; a closed one is not there. */
+    private void checkToday(Guest guest, long caseId) {
+        Entry expected = demo.entry("expected").orElseThrow();
+        guest.open("/").expect(200);
+        List<String> entries = guest.page().select(".worklist__entry:has(a[href=/cases/" + caseId + "])").eachText();
+        for (String reason : expected.texts("worklist")) {
+            assertTrue(entries.stream().anyMatch(entry -> ON_TODAY.get(reason).matcher(entry).find()), demo.text("key") + ", " + reason + ": " + entries);
+        }
+        if (expected.text("status").equals("closed")) {
+            assertEquals(List.of(), entries, demo.text("key") + " is closed");
+        }
+        assertEquals(expected.text("status").equals("closed"), guest.open("/cases/" + caseId + "/visits").expect(200).words().contains("The case was closed on"),
+                demo.text("key") + ": " + guest.words());
     }
 
     /** What the Visits page must count at the end: days off for the problem, and visits missed. */

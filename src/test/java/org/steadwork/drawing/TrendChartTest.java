@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 
 import javax.xml.parsers.DocumentBuilderFactory;
 
@@ -171,6 +174,111 @@ class TrendChartTest {
         long values = all(parse(TrendChart.draw(trend(34., 22., 12.), TrendSize.SMALL)), "text").stream()
                 .filter(t -> t.getAttribute("class").equals("t-p") && !t.hasAttribute("aria-hidden")).count();
         assertEquals(1, values);
+    }
+
+    private static Trend marked(PlanMark... marks) {
+        Trend plain = trend(34., null, 22., 12.);
+        return new Trend("ndi", plain.measure(), "%", 0, 100, true, 0, plain.visits(), 9.4, 14., List.of(marks));
+    }
+
+    private static PlanMark mark(int day, PlanMark.Kind kind, String text) {
+        return new PlanMark(START.plusDays(day), kind, text);
+    }
+
+    private static List<String> texts(String svg) {
+        return all(parse(svg), "text").stream().map(Node::getTextContent).toList();
+    }
+
+    @Test
+    void changesOfPlanAreLetteredByDateAndSaidInKeyAndWords() {
+        Trend trend = marked(mark(14, PlanMark.Kind.WORK_STATUS, "Half days"), mark(3, PlanMark.Kind.WORK_PLACE, "Screen raised 80 mm"));
+        String wide = TrendChart.draw(trend, TrendSize.WIDE);
+        assertTrue(texts(wide).contains("7 Mar 2030 · Work place: Screen raised 80 mm"));
+        assertTrue(texts(wide).contains("18 Mar 2030 · Work status: Half days"));
+        assertEquals(2, texts(wide).stream().filter("A"::equals).count(), "over the plot and in the key");
+        String small = TrendChart.draw(trend, TrendSize.SMALL);
+        assertEquals(1, texts(small).stream().filter("A"::equals).count(), "over the plot only");
+        assertFalse(small.contains("Half days</text>"));
+        assertTrue(TrendChart.alternative(trend).endsWith("Changes of plan: A, 7 Mar 2030, work place: Screen raised 80 mm; "
+                + "B, 18 Mar 2030, work status: Half days."));
+        assertFalse(TrendChart.alternative(trend(34.)).contains("Changes of plan"));
+    }
+
+    @Test
+    void everyKindOfChangeHasAShapeOfItsOwn() {
+        Trend bare = marked();
+        for (PlanMark.Kind kind : PlanMark.Kind.values()) {
+            String svg = TrendChart.draw(marked(mark(7, kind, "change")), TrendSize.TINY);
+            String shape = switch (kind) {
+                case PROGRAMME -> "circle";
+                case WORK_PLACE -> "rect";
+                case WORK_STATUS, OTHER -> "polygon";
+            };
+            assertEquals(1, all(parse(svg), shape).size() - all(parse(TrendChart.draw(bare, TrendSize.TINY)), shape).size(), kind.name());
+        }
+    }
+
+    @Test
+    void aMarkStandsOnItsDayEvenBeforeTheFirstAndAfterTheLastVisit() {
+        Trend trend = marked(mark(-21, PlanMark.Kind.WORK_STATUS, "Off work"), mark(0, PlanMark.Kind.PROGRAMME, "First"),
+                mark(21 + 42, PlanMark.Kind.WORK_STATUS, "Full hours"));
+        String svg = TrendChart.draw(trend, TrendSize.WIDE);
+        double[] x = all(parse(svg), "line").stream().filter(line -> line.getAttribute("stroke").equals("#a39d92"))
+                .mapToDouble(line -> Double.parseDouble(line.getAttribute("x1"))).sorted().toArray();
+        assertEquals(3, x.length, svg);
+        // from day -21 to day 63 the plot is 634 units wide
+        assertEquals(36, x[0], .1);
+        assertEquals(36 + 634. / 4, x[1], .1);
+        assertEquals(670, x[2], .1);
+    }
+
+    @Test
+    void manyMarksLieBesideOrOverOneAnotherAndNeverOnOneAnother() {
+        PlanMark[] marks = new PlanMark[20];
+        for (int i = 0; i < marks.length; i++) {
+            marks[i] = mark(i / 3, PlanMark.Kind.PROGRAMME, "change " + i);
+        }
+        for (TrendSize size : TrendSize.values()) {
+            List<Element> circles = all(parse(TrendChart.draw(marked(marks), size)), "circle");
+            for (Element one : circles) {
+                for (Element other : circles) {
+                    double dx = Double.parseDouble(one.getAttribute("cx")) - Double.parseDouble(other.getAttribute("cx"));
+                    double dy = Double.parseDouble(one.getAttribute("cy")) - Double.parseDouble(other.getAttribute("cy"));
+                    assertTrue(one == other || Math.hypot(dx, dy) >= 18, size + ": " + dx + ", " + dy);
+                }
+            }
+        }
+    }
+
+    /** The boxes of the words of a chart, written twice where they have a rim, must not meet; seeded courses of 1 to 9 scores. */
+    @Test
+    void scoresNeverCoverOneAnother() {
+        Random random = new Random(20301204);
+        for (int round = 0; round < 400; round++) {
+            Double[] scores = new Double[1 + random.nextInt(9)];
+            for (int i = 0; i < scores.length; i++) {
+                scores[i] = random.nextInt(4) == 0 ? null : (double) random.nextInt(101);
+            }
+            for (TrendSize size : new TrendSize[] {TrendSize.WIDE, TrendSize.MIDDLE, TrendSize.NARROW}) {
+                List<Element> values = all(parse(TrendChart.draw(trend(scores), size)), "text").stream()
+                        .filter(t -> t.getAttribute("class").equals("t-p") && !t.hasAttribute("aria-hidden")).toList();
+                for (int a = 0; a < values.size(); a++) {
+                    for (int b = a + 1; b < values.size(); b++) {
+                        assertFalse(box(values.get(a)).intersects(box(values.get(b))), size + " " + Arrays.toString(scores));
+                    }
+                }
+            }
+        }
+    }
+
+    private static Rectangle2D box(Element text) {
+        return LabelPlaces.Place.of(Double.parseDouble(text.getAttribute("x")), Double.parseDouble(text.getAttribute("y")),
+                text.hasAttribute("text-anchor") ? text.getAttribute("text-anchor") : "start", text.getTextContent(), 15, true).box();
+    }
+
+    @Test
+    void aMarkWithoutWordsIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> mark(1, PlanMark.Kind.OTHER, " "));
     }
 
     @Test

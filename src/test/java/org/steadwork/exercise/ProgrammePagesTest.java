@@ -207,6 +207,66 @@ class ProgrammePagesTest {
     }
 
     @Test
+    void aReadySetIsGivenInOneSaveWithTheDosesAsEdited() {
+        answerAll("no");
+        String set = programme + "/sets/desk_neck";
+        Document page = clinician.open(set);
+        assertEquals(5, page.select("input[name$=.give][checked]").size());
+        clinician.submit(set, Map.of("nk_rotation.everyHours", "3", "sh_lateral_raise_band.note", "Green band"));
+        assertEquals(200, clinician.status(), clinician.page().text());
+        assertEquals(5, clinician.open(programme).select("li.exercise").size());
+        String rotation = clinician.page().select("li.exercise:has(a:containsOwn(Neck turns)) .dose").text();
+        assertTrue(rotation.replace('\u00a0', ' ').contains("Every 3 h"), rotation);
+        assertTrue(clinician.page().text().contains("Green band"));
+        assertEquals(5, clinician.open(set).select(".status:containsOwn(Given already)").size());
+    }
+
+    @Test
+    void oneWrongDoseInASetStoresNothingAndKeepsWhatWasTyped() {
+        answerAll("no");
+        String set = programme + "/sets/desk_neck";
+        clinician.open(set);
+        Document page = clinician.submit(set, Map.of("nk_rotation.repetitions", "many", "sh_blade_squeeze.note", "Slowly"));
+        assertEquals(422, clinician.status());
+        assertEquals("many", page.getElementById("nk_rotation.repetitions").val());
+        assertTrue(page.getElementById("nk_rotation.repetitions-error").text().contains("You entered “many”"));
+        assertEquals("Slowly", page.getElementById("sh_blade_squeeze.note").text());
+        assertTrue(page.getElementById("nk_rotation.repetitions").closest("details").hasAttr("open"), "what is wrong stands open");
+        assertEquals(0, clinician.open(programme).select("li.exercise").size());
+    }
+
+    @Test
+    void whatIsUntickedInASetIsNotGivenAndWhatIsSuspendedIsNotOffered() {
+        answerAll("no");
+        redFlag("neck_all");
+        String set = programme + "/sets/desk_neck";
+        Document page = clinician.open(set);
+        assertTrue(page.select("input[name=nk_rotation.give]").isEmpty(), "suspended");
+        clinician.submit(set, Map.of("nk_rotation.give", "yes", "nk_rotation.side", "none"));
+        assertEquals(422, clinician.status(), "a suspended exercise was posted");
+        clinician.open(set);
+        clinician.submit(set, Map.of("sh_blade_squeeze.give", "", "sh_lateral_raise_band.give", "", "gn_posture_break.give", "", "nk_sidebend_stretch.give", ""));
+        assertEquals(422, clinician.status());
+        assertTrue(clinician.page().text().contains("Tick at least one exercise"));
+        clinician.open(set);
+        clinician.submit(set, Map.of("sh_lateral_raise_band.give", "", "gn_posture_break.give", "", "nk_sidebend_stretch.give", ""));
+        assertEquals(List.of("Shoulder blade squeeze"), clinician.open(programme).select("li.exercise h3").eachText());
+    }
+
+    @Test
+    void theNavigationCountsTheSuspendedExercises() {
+        answerAll("no");
+        give("nk_rotation", Map.of());
+        assertTrue(clinician.open(programme).select(".case-nav__wait:containsOwn(suspended)").isEmpty());
+        redFlag("neck_all");
+        assertEquals("1 suspended", clinician.open("/cases/" + id).select(".case-nav a[href$=/programme] .case-nav__wait").text());
+    }
+
+    private void redFlag(String token) {
+        holds.suspend(id, token, Set.of(), "A test holds it back");
+    }
+
+    @Test
     void theSameExerciseIsNotGivenTwice() {
         give("sh_rolls", Map.of());
         clinician.open(programme + "/add/sh_rolls");

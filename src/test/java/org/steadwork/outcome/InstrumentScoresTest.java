@@ -5,14 +5,26 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.steadwork.content.Content;
+import org.steadwork.content.ContentException;
+import org.steadwork.content.Entry;
 import org.steadwork.outcome.scoring.ChangeVerdict;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.InvalidAnswer;
@@ -54,15 +66,60 @@ class InstrumentScoresTest {
         assertEquals(verdict, ChangeVerdict.of(INSTRUMENTS.get(key), region, earlier, later).kind());
     }
 
-    @Test
-    void missingRiskItemsGiveBoundsAndNoScore() {
-        Scored scored = INSTRUMENTS.get("ompsq_sf").score(answers("8 8 3 4 7 6 8 4 8 _"));
+    @ParameterizedTest(name = "{0} {1}: {2} to {3}, {4}")
+    @CsvFileSource(resources = "screens.csv", numLinesToSkip = 1)
+    void screensNameEveryGroupThatTheAnswersAllow(String key, String answers, double low, double high, String groups, Double part, String tag,
+            String note) {
+        Instrument instrument = INSTRUMENTS.get(key);
+        Scored scored = instrument.score(answers(answers));
+        assertEquals(low, scored.low().getAsDouble());
+        assertEquals(high, scored.high().getAsDouble());
+        assertEquals(low == high && !answers.contains("_"), scored.value().isPresent());
+        assertEquals(List.of(groups.split(";")), instrument.groups(scored));
+        assertFalse(scored.estimated(), "a screen never fills in");
+        if (part != null) {
+            assertEquals(part, scored.parts().values().iterator().next());
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "surveys.csv", numLinesToSkip = 1)
+    void aSurveyCountsRegionsAndHasNoTotal(String answers, Double trouble, Double kept, Double sevenDays, String answered, Integer refusedItem,
+            String tag, String note) {
+        Instrument nmq = INSTRUMENTS.get("nmq");
+        if (refusedItem != null) {
+            assertEquals(refusedItem, assertThrows(InvalidAnswer.class, () -> nmq.score(answers(answers))).itemNumber());
+            return;
+        }
+        Scored scored = nmq.score(answers(answers));
         assertTrue(scored.value().isEmpty());
-        assertEquals(64, scored.low().getAsDouble());
-        assertEquals(74, scored.high().getAsDouble());
-        Scored other = INSTRUMENTS.get("ompsq_sf").score(answers("5 6 7 6 4 _ 5 8 6 5"));
-        assertEquals(40, other.low().getAsDouble());
-        assertEquals(50, other.high().getAsDouble());
+        assertEquals(List.of(trouble, kept, sevenDays), List.copyOf(scored.parts().values()));
+        assertTrue(scored.working().contains(" of " + answered + " regions answered"), scored.working());
+    }
+
+    @ParameterizedTest(name = "{0} refuses {1}: item {2}")
+    @CsvFileSource(resources = "refused.csv", numLinesToSkip = 1)
+    void anInvalidAnswerIsRefusedWithItemAndRange(String key, String typed, int item, String range) {
+        List<Item> items = INSTRUMENTS.get(key).items();
+        InvalidAnswer refused = assertThrows(InvalidAnswer.class, () -> ItemAnswers.read(items, List.of(typed.split(" "))));
+        assertEquals(item, refused.itemNumber());
+        assertTrue(refused.getMessage().contains(range), refused.getMessage());
+        assertTrue(refused.getMessage().toLowerCase(Locale.ROOT).contains("item " + item), refused.getMessage());
+    }
+
+    @Test
+    void everyInstrumentHasThreeVectorsOrMore() throws IOException {
+        Map<String, Long> vectors = new HashMap<>();
+        for (String file : List.of("scores.csv", "screens.csv")) {
+            vectors(file).forEach(row -> vectors.merge(row.text("instrument"), 1L, Long::sum));
+        }
+        vectors.merge("nmq", (long) vectors("surveys.csv").size(), Long::sum);
+        for (String key : INSTRUMENTS.keySet()) {
+            assertTrue(vectors.getOrDefault(key, 0L) >= 3, key + " has " + vectors.getOrDefault(key, 0L) + " vectors");
+        }
+        for (String file : List.of("grip.csv", "motions.csv", "scoring/goals.csv")) {
+            assertTrue(vectors(file).size() >= 3, file);
+        }
     }
 
     // Kent and Lauridsen, 23-item version: 17 of 23 answered is 74 of 100, 17 of 20 is 85 of 100 (printed, tag S)
@@ -80,8 +137,6 @@ class InstrumentScoresTest {
         InvalidAnswer refused = assertThrows(InvalidAnswer.class, () -> ndi.score(answers("2 1 3 2 2 1 2 6 2 1")));
         assertEquals("Item 8 (driving) must be a whole number from 0 to 5, or left empty. You entered \"6\".", refused.getMessage());
         assertEquals(8, refused.itemNumber());
-        InvalidAnswer half = assertThrows(InvalidAnswer.class, () -> ItemAnswers.read(INSTRUMENTS.get("was").items(), List.of("7.5")));
-        assertTrue(half.getMessage().contains("from 0 to 10"), half.getMessage());
         assertEquals(-3, ItemAnswers.read(INSTRUMENTS.get("groc15").items(), List.of("\u22123")).values().get(0));
     }
 
@@ -116,13 +171,109 @@ class InstrumentScoresTest {
 
     @Test
     void everyEntryHasItsSource() {
-        assertEquals(21, INSTRUMENTS.size());
+        assertEquals(24, INSTRUMENTS.size());
         for (Instrument instrument : INSTRUMENTS.values()) {
             assertFalse(instrument.source().isBlank(), instrument.key());
             assertFalse(instrument.permission().isBlank(), instrument.key());
             instrument.thresholds().forEach(threshold -> assertFalse(threshold.source().isBlank(), instrument.key()));
             assertTrue(!instrument.outcome() || instrument.thresholds().isEmpty()
                     || instrument.thresholds().stream().anyMatch(Threshold::leads), instrument.key() + " has amounts but none leads");
+        }
+    }
+
+    // what may not be shown without a licence is not in the content at all
+    @Test
+    void licensedFormsAreItemNumbers() {
+        List<String> licensed = INSTRUMENTS.values().stream().filter(instrument -> instrument.form() == Instrument.Form.LICENSED_FORM)
+                .map(Instrument::key).toList();
+        assertEquals(List.of("mskhq", "startback", "startmsk"), licensed);
+        for (String key : licensed) {
+            assertTrue(INSTRUMENTS.get(key).items().stream().allMatch(item -> item.topic().isEmpty()), key);
+            assertTrue(INSTRUMENTS.get(key).form().notice().contains("the clinic must hold"), key);
+        }
+    }
+
+    @Test
+    void anInstrumentIsAddedByAFileAlone(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("reach.yaml");
+        Files.writeString(file, """
+                key: reach
+                name: "Reaching overhead, a scale made up for this test"
+                label: "Reaching"
+                version: "1"
+                direction: higher_better
+                lowest: 0
+                highest: 8
+                decimals: 1
+                use: outcome
+                form: own_words
+                every_days: 14
+                schedule: "every 2 weeks"
+                permission: "made up, free"
+                source: "made up for this test"
+                rule:
+                  name: sum_of_items
+                  minimum_answered: 1
+                  missing: prorate
+                items:
+                  - number: 1
+                    topic: "shelf"
+                    min: 0
+                    max: 4
+                  - number: 2
+                    topic: "ceiling"
+                    min: 0
+                    max: 4
+                thresholds:
+                  - kind: error
+                    value: 2
+                    level: MDC90
+                    lead: yes
+                    source: "made up for this test"
+                    tag: P
+                """);
+        try (Reader reader = Files.newBufferedReader(file)) {
+            Instrument reach = InstrumentContent.instruments(Content.yaml(file.toString(), reader)).get(0);
+            assertEquals(6, reach.score(List.of(4, 2)).value().getAsDouble());
+            assertEquals(4, reach.score(Arrays.asList(null, 2)).value().getAsDouble());
+            assertEquals(ChangeVerdict.Kind.WORSE, ChangeVerdict.of(reach, "shoulder", 6, 4).kind());
+            assertEquals("6.0", Shown.value(reach, 6));
+        }
+    }
+
+    @Test
+    void aWrongFileIsNamedWithItsLine(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("wrong.yaml");
+        String ndi = new String(InstrumentScoresTest.class.getResourceAsStream("/content/instruments/ndi.yaml").readAllBytes(), StandardCharsets.UTF_8);
+        for (String[] change : List.of(new String[] {"highest: 100", "highest: 50"}, new String[] {"tag: S", "tag: X"},
+                new String[] {"decimals: 0", "decimals: 7"}, new String[] {"use: outcome", "use: survey"}, new String[] {"name: sum_percent", "name: sum"},
+                new String[] {"form: official_form", "form: licensed_form"})) {
+            Files.writeString(file, ndi.replaceFirst(change[0], change[1]));
+            try (Reader reader = Files.newBufferedReader(file)) {
+                String message = assertThrows(ContentException.class, () -> InstrumentContent.instruments(Content.yaml("wrong.yaml", reader)),
+                        change[1]).getMessage();
+                assertTrue(message.contains("wrong.yaml"), message);
+            }
+        }
+    }
+
+    // one rule of decimals an instrument: 5 and 4.7 on one scale read alike
+    @Test
+    void decimalsBelongToTheInstrument() {
+        Instrument psfs = INSTRUMENTS.get("psfs");
+        assertEquals("5.0", Shown.value(psfs, 5));
+        assertEquals("4.7", Shown.value(psfs, 14 / 3.0));
+        assertEquals("+0.3", Shown.change(psfs, 1 / 3.0));
+        assertEquals("0.0", Shown.change(psfs, 0));
+        assertEquals("\u22121.0", Shown.change(psfs, -1));
+        assertEquals("46\u00a0%", Shown.value(INSTRUMENTS.get("odi21a"), 46));
+        assertEquals("44.4\u00a0%", Shown.value(INSTRUMENTS.get("odi21a"), 100.0 * 20 / 45), "a score that was filled in keeps its fraction");
+        assertEquals("2.70", Shown.value(INSTRUMENTS.get("bctq_sss"), 2.7));
+    }
+
+    private static List<Entry> vectors(String file) throws IOException {
+        try (Reader reader = new InputStreamReader(InstrumentScoresTest.class.getResourceAsStream(file), StandardCharsets.UTF_8)) {
+            return Content.csv(file, reader);
         }
     }
 

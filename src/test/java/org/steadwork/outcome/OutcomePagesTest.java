@@ -213,7 +213,7 @@ class OutcomePagesTest {
         String lift = page.select("input[aria-label^=Lift 10 kg]").attr("name");
         page = rate(visitor, id, "2026-03-18", Map.of(sit, "6", lift, "7"));
         assertTrue(page.select(".verdict__basis").text().contains("3.5 to 6.5"), page.text());
-        assertEquals("+3", page.select(".verdict__by").text());
+        assertEquals("+3.0", page.select(".verdict__by").text());
         assertTrue(page.text().contains("not entered"));
         visitor.open("/cases/" + id + "/outcomes?on=2026-03-04");
         visitor.submit("/cases/" + id + "/own-activities", Map.of("newActivity", "sit 30 minutes", "newRating", ""));

@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
@@ -52,6 +54,9 @@ class RedFlagPagesTest {
 
     @Inject
     RedFlagRail rail;
+
+    @Inject
+    EntityManager db;
 
     private long id;
     private Visitor clinician;
@@ -180,6 +185,60 @@ class RedFlagPagesTest {
         assertTrue(clinician.page().select("#calledTime-error").text().contains("for example 11:40"));
         assertEquals("true", clinician.page().select("#said").attr("aria-invalid"));
         assertFalse(bars().isEmpty());
+    }
+
+    @Test
+    void anUnknownThatBecomesASureYesAsksForACallOfItsOwn() {
+        answerDue(Map.of("answer.nk_arm_power", "unknown"));
+        assertFalse(flag("nk_arm_power").certain());
+        recordCall();
+        assertEquals(List.of(), bars());
+        answerDue(Map.of("answer.nk_arm_power", "yes"));
+        assertTrue(flag("nk_arm_power").certain());
+        assertFalse(bars().isEmpty(), "the call was about an answer that was not known");
+        clinician.open(page());
+        recordCall();
+        assertEquals(List.of(), bars());
+        answerDue(Map.of("answer.nk_arm_power", "yes"));
+        assertEquals(List.of(), bars(), "saving the same answer once more asks nothing new");
+    }
+
+    @Test
+    void aLevelLoweredWhileTheAnswerWasUnknownRisesWhenItBecomesSure() {
+        answerDue(Map.of("answer.nk_arm_power", "unknown"));
+        Urgency found = flag("nk_arm_power").urgency();
+        recordCall();
+        level("nk_arm_power", Map.of("level", "watch", "levelReason", "Asked the doctor: wait for the second look."));
+        assertEquals(Urgency.WATCH, flag("nk_arm_power").urgency());
+        answerDue(Map.of("answer.nk_arm_power", "yes"));
+        assertEquals(found, flag("nk_arm_power").urgency());
+        assertFalse(bars().isEmpty());
+    }
+
+    @Test
+    void aFlagClosedWhileUnknownIsRaisedAnewByASureYesOnTheSameScreen() {
+        answerDue(Map.of("answer.nk_arm_power", "unknown"));
+        recordCall();
+        close("nk_arm_power");
+        answerDue(Map.of("answer.nk_arm_power", "unknown"));
+        assertEquals(1, all().stream().filter(flag -> flag.origin().equals("nk_arm_power")).count(), "nothing new was answered");
+        answerDue(Map.of("answer.nk_arm_power", "yes"));
+        assertTrue(all().stream().anyMatch(flag -> flag.origin().equals("nk_arm_power") && flag.open() && flag.certain()));
+    }
+
+    @Test
+    void anOlderScreenInTheHistoryIsNotCalledOutOfDate() {
+        answerDue(Map.of());
+        sign();
+        QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery("update red_flag_screen set screened_on = ?1 where case_file_id = ?2")
+                .setParameter(1, LocalDate.now().minusDays(redFlags.validDays() + 1L)).setParameter(2, id).executeUpdate());
+        assertTrue(clinician.open(page()).select("#result").text().equals("Out of date"), result());
+        beginReview();
+        answerDue(Map.of());
+        sign();
+        Document seen = clinician.open(page());
+        assertTrue(seen.select("section[aria-labelledby=history] tbody tr").size() == 2, seen.text());
+        assertFalse(seen.text().toLowerCase().contains("out of date"), seen.text());
     }
 
     @Test

@@ -177,6 +177,49 @@ class ReviewPagesTest {
     }
 
     @Test
+    void onlyTheLatestVisitSetsTheNextReview() {
+        long id = cases.open("Enid", "Latchford-Moy");
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        review(visitor, id, 1, Map.of("nextReviewOn", "18 Mar 2026"));
+        int second = plan(visitor, id, "18 Mar 2026");
+        assertEquals(1, visitor.open("/cases/" + id + "/visits/1").select("input[name=nextReviewOn]").size(), "a planned visit has set nothing yet");
+        Visitor old = accounts.visitor(Role.LEAD);
+        old.open("/cases/" + id + "/visits/1");
+        review(visitor, id, second, Map.of("attendance", "attended", "nextReviewOn", "1 Apr 2026"));
+        Document typed = old.submit("/cases/" + id + "/visits/1", Map.of("nextReviewOn", "25 Mar 2026"));
+        assertEquals(422, old.status(), "a page opened before the second visit still has the field");
+        assertTrue(typed.text().contains("is later; the next review is set there"), typed.text());
+
+        Document first = review(visitor, id, 1, Map.of("s_nprs_worst", "7"));
+        assertEquals(200, visitor.status(), first.text());
+        first = visitor.open("/cases/" + id + "/visits/1");
+        assertTrue(first.select("input[name=nextReviewOn]").isEmpty());
+        assertTrue(shown(first.select("#nextReviewOn").text()).contains("1 Apr 2026, set at visit 2"), first.select("#nextReviewOn").text());
+        assertTrue(shown(visitor.open("/cases/" + id).select(".rail").text()).contains("1 Apr 2026"), "saving the first visit moved it");
+    }
+
+    @Test
+    void anEarlierVisitShowsTheChangeAsItStoodThen() {
+        long id = cases.open("Esme", "Lorimer-Nash");
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        review(visitor, id, 1, Map.of("s_nprs_worst", "8"));
+        plan(visitor, id, "18 Mar 2026");
+        review(visitor, id, 2, Map.of("attendance", "attended", "s_nprs_worst", "7"));
+        plan(visitor, id, "1 Apr 2026");
+        review(visitor, id, 3, Map.of("attendance", "attended", "s_nprs_worst", "2"));
+        assertEquals(List.of("2 was 8", "7 was 8", "8"), List.of(now(visitor, id, 3), now(visitor, id, 2), now(visitor, id, 1)));
+        assertTrue(visitor.open("/cases/" + id + "/visits/2?draft=new").select("#assessment").text().contains("Pain, worst: \u22121 since"));
+    }
+
+    private static String now(Visitor visitor, long id, int visit) {
+        return shown(visitor.open("/cases/" + id + "/visits/" + visit).select(".multiple__now").text());
+    }
+
+    private static String shown(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+
+    @Test
     void aReviewFromAnOldPageIsAConflict() {
         long id = cases.open("Finn", "Lamb-Mardle");
         Visitor one = accounts.visitor(Role.CLINICIAN);

@@ -60,6 +60,7 @@ class FullCase {
         send(visitor, path + "/symptoms/new", Map.of("reportedOn", DAY, "now-neck", "3", "worst-neck", "6"), Map.of("zone", List.of("neck")));
         parts.put("reportId", number(visitor.open(path + "/symptoms").outerHtml(), "/symptoms/(\\d+)"));
         send(visitor, path + "/programme/add/sh_rolls", Map.of("startedOn", DAY));
+        send(visitor, path + "/programme/day-plan", Map.of());
         parts.put("prescription", number(visitor.open(path + "/programme").outerHtml(), "/programme/(\\d+)"));
         send(visitor, path + "/work-place/edit", WORK_PLACE);
         parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));

@@ -125,9 +125,22 @@ class HostileFormsTest {
 
     /** Walks from page to page and takes one form of each shape; those that end something come last. */
     private List<ShownForm> forms(FullCase.Made made) {
-        Deque<String> open = new ArrayDeque<>(List.of("/", "/patients", "/patients/new", "/patients/" + made.patient(), "/patients/" + made.patient() + "/edit",
-                "/patients/" + made.patient() + "/cases/new", "/clinic/accounts/new", made.path() + "/edit", made.path() + "/close",
-                made.path() + "/attendance", made.path() + "/ties", made.path() + "/programme/conditions", made.path() + "/programme/add/gn_breathing",
+        Deque<String> open = new ArrayDeque<>(List.of(
+                "/",
+                "/patients",
+                "/patients/new",
+                "/patients/" + made.patient(),
+                "/patients/" + made.patient() + "/edit",
+                "/patients/" + made.patient() + "/cases/new",
+                "/clinic/accounts/new",
+                "/bench/screen-breaks",
+                made.path() + "/edit",
+                made.path() + "/close",
+                made.path() + "/attendance",
+                made.path() + "/ties",
+                made.path() + "/programme/conditions",
+                made.path() + "/programme/add/gn_breathing",
+                made.path() + "/programme/sets/achilles",
                 made.path() + "/letters/new/routine_referral"));
         for (CaseTab tab : CaseTab.values()) {
             open.add(tab.href(Long.parseLong(made.caseId())));
@@ -143,7 +156,7 @@ class HostileFormsTest {
             judge("GET " + path, "");
             ShownForm.of(path, visitor.page()).forEach(form -> forms.putIfAbsent(form.shape(), form));
             visitor.page().select("main a[href^=" + made.path() + "/]").eachAttr("href").stream().map(href -> href.replaceFirst("[?#].*", ""))
-                    .filter(href -> !href.contains("/programme/add/") && !href.matches(".*\\.(svg|png|pdf)")).forEach(open::add);
+                    .filter(href -> !href.matches(".*/programme/(add|sets)/.*") && !href.matches(".*\\.(svg|png|pdf|ics)")).forEach(open::add);
         }
         List<ShownForm> sorted = new ArrayList<>(forms.values());
         sorted.removeIf(form -> form.action().equals("/sign-out")); // ends the session; RoutesTest sends it

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +73,18 @@ public final class Visitor {
         RequestSpecification request = request().contentType("application/x-www-form-urlencoded; charset=utf-8");
         values.forEach((name, list) -> request.formParam(name, list));
         return follow(request.post(path));
+    }
+
+    /** Sends a body of JSON, with the session but no form's token; redirects are not followed. */
+    public Response json(String path, String body) {
+        return body(path, "application/json", body);
+    }
+
+    /** Sends any body of any kind. */
+    public Response body(String path, String type, String body) {
+        answer = given().redirects().follow(false).cookies(cookies).accept("application/json").contentType(type)
+                .body(body.getBytes(StandardCharsets.UTF_8)).post(path);
+        return answer;
     }
 
     private FormElement form(String action) {

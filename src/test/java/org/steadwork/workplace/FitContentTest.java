@@ -56,14 +56,13 @@ class FitContentTest {
     /** The composite equations were fitted on their own; the correlations must lead from their parts to the same errors. */
     @Test
     void correlatedErrorsAddUpToTheCompositeEquations() {
-        Map<String, Double> correlations = FitContent.correlations();
-        var estimates = FitContent.estimates();
-        for (BodyGroup group : List.of(BodyGroup.MALE, BodyGroup.FEMALE)) {
+        var estimates = AnthropometryContent.estimates();
+        for (BodyGroup group : BodyGroup.values()) {
             double stature = group == BodyGroup.MALE ? 1760 : 1630;
             var popliteal = estimates.estimate(BodyDimension.POPLITEAL_HEIGHT, group, stature, java.util.OptionalDouble.empty());
             for (var pair : Map.of(BodyDimension.ELBOW_REST_HEIGHT, BodyDimension.FLOOR_TO_ELBOW, BodyDimension.EYE_HEIGHT_SITTING,
                     BodyDimension.FLOOR_TO_EYE, BodyDimension.THIGH_CLEARANCE, BodyDimension.FLOOR_TO_THIGH_TOP).entrySet()) {
-                double r = FitContent.correlation(correlations, group, false, BodyDimension.POPLITEAL_HEIGHT, pair.getKey()).orElseThrow();
+                double r = TestTargets.CORRELATIONS.get(group).get(false).between(BodyDimension.POPLITEAL_HEIGHT, pair.getKey());
                 var part = estimates.estimate(pair.getKey(), group, stature, java.util.OptionalDouble.empty());
                 var sum = estimates.estimate(pair.getValue(), group, stature, java.util.OptionalDouble.empty());
                 assertEquals(sum.standardError(), CombinedError.ofSum(popliteal.standardError(), part.standardError(), r), 0.01, pair.getValue().name());

@@ -2,11 +2,11 @@ package org.steadwork.casefile.workplan;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * A week's minutes laid on its working days: equal days rounded down to 15 minutes, the rest on the last day, no day over the
@@ -22,13 +22,19 @@ public final class WeekSplit {
     }
 
     /**
-     * Splits one week of a plan.
+     * Splits one week of a plan that begins on a Monday.
      *
      * @param workingDays the person's working days, at least one
      * @return minutes a working day in calendar order; 0 for the rest day
      */
-    public static Map<DayOfWeek, Integer> of(GradedReturn plan, int week, java.util.Collection<DayOfWeek> workingDays) {
-        SortedSet<DayOfWeek> days = new TreeSet<>(workingDays);
+    public static Map<DayOfWeek, Integer> of(GradedReturn plan, int week, Collection<DayOfWeek> workingDays) {
+        return of(plan, week, workingDays, DayOfWeek.MONDAY);
+    }
+
+    /** Splits one week of a plan whose weeks begin on a day; the days stand in the order from that day on. */
+    public static Map<DayOfWeek, Integer> of(GradedReturn plan, int week, Collection<DayOfWeek> workingDays, DayOfWeek firstDay) {
+        List<DayOfWeek> days = workingDays.stream().distinct()
+                .sorted(Comparator.comparingInt(day -> Math.floorMod(day.getValue() - firstDay.getValue(), 7))).toList();
         if (days.isEmpty()) {
             throw new IllegalArgumentException("A week needs at least one working day");
         }
@@ -38,7 +44,7 @@ public final class WeekSplit {
         if (week <= plan.weeks() && plan.startPercent() <= 50 && days.size() >= 3 && minutes <= normalDay * (days.size() - 1)) {
             used.remove(days.size() / 2);
         }
-        Map<DayOfWeek, Integer> split = new EnumMap<>(DayOfWeek.class);
+        Map<DayOfWeek, Integer> split = new LinkedHashMap<>();
         days.forEach(day -> split.put(day, 0));
         int equal = minutes / used.size() / STEP_MINUTES * STEP_MINUTES;
         used.forEach(day -> split.put(day, equal));

@@ -38,7 +38,7 @@ public final class BandContent {
         return new Bands(bands);
     }
 
-    private static Band band(Entry entry) {
+    static Band band(Entry entry) {
         try {
             return new Band(end(entry, "from", -1), end(entry, "to", 1), end(entry, "caution_from", -1), end(entry, "caution_to", 1));
         } catch (IllegalArgumentException e) {

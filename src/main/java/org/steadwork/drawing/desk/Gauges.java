@@ -5,6 +5,8 @@ import static org.steadwork.drawing.desk.Setting.*;
 import java.util.EnumMap;
 import java.util.Map;
 
+import org.steadwork.drawing.TextWidth;
+
 /**
  * Draws, beside the scene and at its scale, pairs "now | proposed": hatched box = target band, bar = the setting,
  * arrow = deviation from the body's level, number = signed mm. Remembers where each label's leader begins.

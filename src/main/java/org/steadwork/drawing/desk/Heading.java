@@ -3,6 +3,8 @@ package org.steadwork.drawing.desk;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.steadwork.drawing.TextWidth;
+
 /** The title and note over the drawing; the narrow layout has no room for the note, which stands on the page. */
 record Heading(List<String> title, List<String> note, boolean narrow, int width) {
 

@@ -3,6 +3,8 @@ package org.steadwork.drawing.desk;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.steadwork.drawing.TextWidth;
+
 /** A label broken into lines: the head in bold, then what it means now and proposed, each with its sign. */
 record LabelText(List<Line> lines, double size) {
 

@@ -2,6 +2,8 @@ package org.steadwork.drawing.desk;
 
 import java.util.List;
 
+import org.steadwork.drawing.TextWidth;
+
 /** Explains lines and signs in a row that wraps. */
 final class Legend {
 
@@ -40,6 +42,18 @@ final class Legend {
         if (missing) {
             legend.sample(26, "not measured: a stand-in is drawn, not judged",
                     () -> pen.line(legend.at(0), legend.at(26), Ink.line(Palette.MUTED, 1.6).dash(Ink.DOTS)));
+        }
+        return legend.y;
+    }
+
+    /** Draws the legend of a plan and returns the height of its last row. */
+    static double ofPlan(Pen pen, double left, double y, double right, double size) {
+        Legend legend = new Legend(pen, left, y, right, size);
+        legend.sample(14, "everyday reach", () -> pen.hatched(legend.x, legend.y - 5.5, 14, 11));
+        legend.sample(26, "longest reach", () -> pen.line(legend.at(0), legend.at(26), Ink.line(Palette.MUTED, 1.1).dash("5 3")));
+        legend.sample(26, "midline", () -> pen.line(legend.at(0), legend.at(26), Ink.line(Palette.LEADER, .9).dash("10 3 2 3")));
+        for (State state : State.values()) {
+            legend.sample(11, state.word, () -> Marker.draw(pen, legend.x + 6, legend.y, state, 4.6));
         }
         return legend.y;
     }

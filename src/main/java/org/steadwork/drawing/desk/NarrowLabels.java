@@ -6,6 +6,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
+import org.steadwork.drawing.Spread;
+import org.steadwork.drawing.TextWidth;
+
 /** Sets numbers on the drawing and the labels as a list under it, the worst first. */
 final class NarrowLabels {
 

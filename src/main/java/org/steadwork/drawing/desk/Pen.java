@@ -3,6 +3,8 @@ package org.steadwork.drawing.desk;
 import java.util.List;
 import java.util.Locale;
 
+import org.steadwork.drawing.TextWidth;
+
 /** Collects SVG elements; geometry and looks as attributes only, never as style. Units are those of the drawing. */
 final class Pen {
 
@@ -100,6 +102,15 @@ final class Pen {
         double size = Math.min(head, length * .45);
         arrowHead(b, ux, uy, size, ink.stroke());
         arrowHead(a, -ux, -uy, size, ink.stroke());
+    }
+
+    /** A line with a head at its end. */
+    void dart(Point from, Point to, Ink ink, double head) {
+        line(from, to, ink);
+        double length = from.distance(to);
+        if (length >= 1) {
+            arrowHead(to, (to.x() - from.x()) / length, (to.y() - from.y()) / length, Math.min(head, length * .45), ink.stroke());
+        }
     }
 
     private void arrowHead(Point tip, double ux, double uy, double size, String colour) {

@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
+import org.steadwork.drawing.Spread;
+
 /** Sets the labels in two columns beside the drawing, spread so that none overlap, with leaders. */
 final class WideLabels {
 

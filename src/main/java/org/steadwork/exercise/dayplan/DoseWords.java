@@ -27,6 +27,12 @@ public final class DoseWords {
         return String.join(", ", parts);
     }
 
+    /** The usual dose of an exercise: at work where it is done at the desk, else at home. */
+    public static String usual(Exercise exercise) {
+        Dose dose = exercise.dose();
+        return of(exercise.desk() && dose.everyHours() != null ? dose.everyHours(dose.everyHours()) : dose, exercise.per());
+    }
+
     private static List<String> howOften(Dose dose) {
         List<String> parts = new ArrayList<>();
         if (dose.everyHours() != null) {

@@ -20,6 +20,16 @@ public final class CompositeLifting {
         }
     }
 
+    /** A task whose frequency-independent limit is known already; limit and load in the same unit, both over 0. */
+    public record KnownTask(double limit, double load, double perMinute, boolean handsLow) {
+
+        public KnownTask {
+            Checks.within("Limit", limit, Double.MIN_VALUE, 1000, "");
+            Checks.within("Load", load, 0, 1000, "");
+            Checks.within("Lifts per minute", perMinute, 0, 60, "/min");
+        }
+    }
+
     /** A task as computed: limits without and with its own frequency, and their indices. */
     public record Line(int number, double firwl, double strwl, double fili, double stli, double perMinute, boolean handsLow) {
     }
@@ -43,8 +53,25 @@ public final class CompositeLifting {
             double strwl = firwl * equation.frequencies().at(lift.perMinute(), duration, lift.handsLow());
             lines.add(new Line(lines.size() + 1, firwl, strwl, task.largestKg() / firwl, task.averageKg() / strwl, lift.perMinute(), lift.handsLow()));
         }
+        return sorted(equation.frequencies(), lines, duration);
+    }
+
+    /** Computes the index of tasks whose limits are known; the same load counts as largest and as average. */
+    public static Result ofKnown(FrequencyTable frequencies, List<KnownTask> tasks, LiftingDuration duration) {
+        if (tasks.isEmpty()) {
+            throw new IllegalArgumentException("A job has at least one task");
+        }
+        List<Line> lines = new ArrayList<>();
+        for (KnownTask task : tasks) {
+            double strwl = task.limit() * frequencies.at(task.perMinute(), duration, task.handsLow());
+            lines.add(new Line(lines.size() + 1, task.limit(), strwl, task.load() / task.limit(), task.load() / strwl, task.perMinute(), task.handsLow()));
+        }
+        return sorted(frequencies, lines, duration);
+    }
+
+    private static Result sorted(FrequencyTable frequencies, List<Line> lines, LiftingDuration duration) {
         lines.sort(Comparator.comparingDouble(Line::stli).reversed());
-        return new Result(index(equation.frequencies(), lines, duration), List.copyOf(lines));
+        return new Result(index(frequencies, lines, duration), List.copyOf(lines));
     }
 
     /** Combines lines already sorted, the hardest first. */

@@ -1,7 +1,9 @@
 package org.steadwork.outcome.scoring;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The judgement on the change between two scores of one person: measurement error first, then importance.
@@ -11,9 +13,10 @@ import java.util.OptionalDouble;
  * @param error the amount of change that is more than measurement error; empty when none is known
  * @param importance the amount of improvement that matters; empty when none is known
  * @param caution what limits the judgement, in words; blank when nothing does
+ * @param alerts true for a worsening that may raise an alert: one that reaches at least one amount which is not from memory
  */
 public record ChangeVerdict(Kind kind, double earlier, double later, double change, double improvement, OptionalDouble error,
-        OptionalDouble importance, String caution) {
+        OptionalDouble importance, String caution, boolean alerts) {
 
     /** Tolerance, in points, for amounts that equal a threshold but for the rounding of binary fractions. */
     static final double ROUNDING = 1e-9;
@@ -54,18 +57,30 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
             throw new IllegalArgumentException("A change needs two scores, but these are " + earlier + " and " + later);
         }
         double improvement = direction.improvement(earlier, later);
-        return new ChangeVerdict(kind(improvement, error, importance), earlier, later, later - earlier, improvement, error, importance, "");
+        Kind kind = kind(improvement, error, importance);
+        return new ChangeVerdict(kind, earlier, later, later - earlier, improvement, error, importance, "", kind == Kind.WORSE);
+    }
+
+    /**
+     * Judges a change by published amounts: the leading one of each kind in a region. A worsening alerts only when it also reaches
+     * an amount that is not from memory, whether of error or of importance.
+     */
+    public static ChangeVerdict of(Thresholds thresholds, Direction direction, String region, double earlier, double later) {
+        OptionalDouble error = points(thresholds.leading(Threshold.Kind.ERROR, region, earlier), earlier);
+        OptionalDouble importance = points(thresholds.leading(Threshold.Kind.IMPORTANCE, region, earlier), earlier);
+        ChangeVerdict verdict = of(earlier, later, direction, error, importance);
+        boolean sourced = Stream.of(Threshold.Kind.values()).flatMap(kind -> thresholds.range(kind, region, earlier).stream())
+                .anyMatch(threshold -> !threshold.fromMemory() && atLeast(-verdict.improvement, threshold.points(earlier)));
+        return new ChangeVerdict(verdict.kind, earlier, later, verdict.change, verdict.improvement, error, importance, "",
+                verdict.alerts && sourced);
     }
 
     /** Judges a change on an instrument with the thresholds of a body region; a risk screen is refused. */
     public static ChangeVerdict of(Instrument instrument, String region, double earlier, double later) {
         if (!instrument.outcome()) {
-            throw new IllegalArgumentException(instrument.name() + " is a screen: change on it is not judged");
+            throw new IllegalArgumentException(instrument.name() + " is no outcome measure: change on it is not judged");
         }
-        OptionalDouble error = points(instrument.error(region, earlier), earlier);
-        OptionalDouble importance = points(instrument.importance(region, earlier), earlier);
-        ChangeVerdict verdict = of(earlier, later, instrument.direction(), error, importance);
-        return verdict.with(caution(instrument, earlier));
+        return of(instrument.amounts(), instrument.direction(), region, earlier, later).with(ScaleEnds.caution(instrument, earlier));
     }
 
     /** Says how many of the published amounts of importance the improvement reaches: a range, not one number. */
@@ -99,23 +114,11 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
         return amount >= threshold - ROUNDING;
     }
 
-    private static OptionalDouble points(java.util.Optional<Threshold> threshold, double baseline) {
+    private static OptionalDouble points(Optional<Threshold> threshold, double baseline) {
         return threshold.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(threshold.get().points(baseline));
     }
 
-    private static String caution(Instrument instrument, double baseline) {
-        if (instrument.cannotImproveBelow().isPresent() && baseline < instrument.cannotImproveBelow().getAsDouble()) {
-            return "A baseline under " + Plain.number(instrument.cannotImproveBelow().getAsDouble())
-                    + " leaves no room to show improvement on this scale.";
-        }
-        if (instrument.cannotWorsenAbove().isPresent() && baseline > instrument.cannotWorsenAbove().getAsDouble()) {
-            return "A baseline above " + Plain.number(instrument.cannotWorsenAbove().getAsDouble())
-                    + " leaves no room to show worsening on this scale.";
-        }
-        return "";
-    }
-
     private ChangeVerdict with(String words) {
-        return new ChangeVerdict(kind, earlier, later, change, improvement, error, importance, words);
+        return new ChangeVerdict(kind, earlier, later, change, improvement, error, importance, words, alerts);
     }
 }

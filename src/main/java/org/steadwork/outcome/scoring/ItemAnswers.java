@@ -11,7 +11,10 @@ public final class ItemAnswers {
     private final List<Integer> values;
 
     private ItemAnswers(List<Item> items, List<Integer> values) {
-        if (values.size() != items.size()) {
+        if (values.size() > items.size()) {
+            throw InvalidAnswer.tooMany(items.size(), values.size());
+        }
+        if (values.size() < items.size()) {
             throw new IllegalArgumentException("There are " + items.size() + " items, but " + values.size() + " answers");
         }
         for (int i = 0; i < values.size(); i++) {
@@ -28,10 +31,13 @@ public final class ItemAnswers {
         return new ItemAnswers(items, values);
     }
 
-    /** Reads answers as they were typed: blank is no answer, a true or plain minus may lead; anything but a whole number is refused. */
+    /** Reads answers as they were typed, one an item, in their order: blank is no answer, a true or plain minus may lead; anything but a whole number is refused. */
     public static ItemAnswers read(List<Item> items, List<String> texts) {
+        if (texts.size() > items.size()) {
+            throw InvalidAnswer.tooMany(items.size(), texts.size());
+        }
         List<Integer> values = new ArrayList<>();
-        for (int i = 0; i < texts.size() && i < items.size(); i++) {
+        for (int i = 0; i < texts.size(); i++) {
             values.add(read(items.get(i), texts.get(i)));
         }
         return new ItemAnswers(items, values);

@@ -2,16 +2,40 @@ package org.steadwork.outcome.scoring;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Whether a course of scores has come to a standstill: a prompt to think, never a reason to close a case. The rule is ours
  * and has no published source.
+ *
+ * @param reached true when it has
+ * @param alerts true when it may reach the review meeting: the last three scores also lie closer together than an amount that is not
+ *        from memory
  */
-public final class Plateau {
+public record Plateau(boolean reached, boolean alerts) {
 
     private static final double WEEKS_NEEDED = 4;
+    private static final int SCORES = 3;
+    private static final Plateau NONE = new Plateau(false, false);
 
-    private Plateau() {
+    /**
+     * Applies the rule with the published amounts that count in a region at the first score.
+     *
+     * @param weeksToNextReview above 0
+     */
+    public static Plateau of(Series series, String region, double weeksToNextReview, boolean goalsMet) {
+        if (series.points().size() < SCORES) {
+            return NONE;
+        }
+        Instrument instrument = series.instrument();
+        double baseline = series.first().value();
+        double[] scores = series.values();
+        boolean reached = reached(series.weeks(), scores, instrument.direction(), points(instrument, Threshold.Kind.ERROR, region, baseline),
+                points(instrument, Threshold.Kind.IMPORTANCE, region, baseline), weeksToNextReview, goalsMet);
+        double range = rangeOfLast(scores);
+        boolean sourced = Stream.of(Threshold.Kind.values()).flatMap(kind -> instrument.range(kind, region, baseline).stream())
+                .anyMatch(threshold -> !threshold.fromMemory() && range < threshold.points(baseline));
+        return new Plateau(reached, reached && sourced);
     }
 
     /**
@@ -25,13 +49,21 @@ public final class Plateau {
     public static boolean reached(double[] weeks, double[] scores, Direction direction, OptionalDouble error, OptionalDouble importance,
             double weeksToNextReview, boolean goalsMet) {
         int n = scores.length;
-        if (goalsMet || error.isEmpty() || importance.isEmpty() || n < 3 || !(weeks[n - 1] - weeks[0] >= WEEKS_NEEDED)) {
+        if (goalsMet || error.isEmpty() || importance.isEmpty() || n < SCORES || !(weeks[n - 1] - weeks[0] >= WEEKS_NEEDED)) {
             return false;
         }
-        double[] last = Arrays.copyOfRange(scores, n - 3, n);
-        double range = Arrays.stream(last).max().getAsDouble() - Arrays.stream(last).min().getAsDouble();
-        double slope = TheilSen.of(Arrays.copyOfRange(weeks, n - 3, n), last).slope();
+        double slope = TheilSen.of(Arrays.copyOfRange(weeks, n - SCORES, n), Arrays.copyOfRange(scores, n - SCORES, n)).slope();
         double gain = direction.improvement(0, slope * weeksToNextReview);
-        return range < error.getAsDouble() && gain < importance.getAsDouble() / 2;
+        return rangeOfLast(scores) < error.getAsDouble() && gain < importance.getAsDouble() / 2;
+    }
+
+    private static double rangeOfLast(double[] scores) {
+        double[] last = Arrays.copyOfRange(scores, scores.length - SCORES, scores.length);
+        return Arrays.stream(last).max().getAsDouble() - Arrays.stream(last).min().getAsDouble();
+    }
+
+    private static OptionalDouble points(Instrument instrument, Threshold.Kind kind, String region, double baseline) {
+        return instrument.amounts().leading(kind, region, baseline).map(threshold -> OptionalDouble.of(threshold.points(baseline)))
+                .orElse(OptionalDouble.empty());
     }
 }

@@ -1,5 +1,7 @@
 package org.steadwork.outcome.scoring;
 
+import java.util.Optional;
+
 /**
  * Reliable change: how a change compares with the measurement error of a scale. It ignores regression to the mean and takes
  * one error for the whole scale.
@@ -24,6 +26,18 @@ public record ReliableChange(double standardError) {
             throw new IllegalArgumentException("A reliability lies between 0 and 1, but is " + reliability);
         }
         return new ReliableChange(standardDeviation * Math.sqrt(1 - reliability));
+    }
+
+    /** Returns the error behind a published amount that says how it was made (90 or 95 % limit); empty for any other. */
+    public static Optional<ReliableChange> behind(Threshold error) {
+        if (error.kind() != Threshold.Kind.ERROR || error.unit() != Threshold.Unit.POINTS) {
+            return Optional.empty();
+        }
+        return switch (error.level()) {
+            case "MDC90" -> Optional.of(new ReliableChange(error.value() / (Z_90 * Math.sqrt(2))));
+            case "MDC95", "SDC95" -> Optional.of(new ReliableChange(error.value() / (Z_95 * Math.sqrt(2))));
+            default -> Optional.empty();
+        };
     }
 
     /** Returns the standard error of a difference of two scores. */

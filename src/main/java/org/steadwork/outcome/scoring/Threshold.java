@@ -17,7 +17,8 @@ import java.util.List;
  * @param baselineFrom lowest baseline it is meant for, or minus infinity
  * @param baselineTo highest baseline it is meant for, or infinity
  * @param source the publication
- * @param tag how sure the figure is: S seen in the source, M from memory, C computed from a published one
+ * @param tag how sure the figure is: S seen in the source, M from memory, C computed from a published one,
+ *        P a rule of ours
  */
 public record Threshold(Kind kind, double value, Unit unit, String level, List<String> regions, String population, String anchor,
         String followUp, boolean leads, double baselineFrom, double baselineTo, String source, String tag) {
@@ -38,6 +39,16 @@ public record Threshold(Kind kind, double value, Unit unit, String level, List<S
     /** Returns the amount in points from a baseline; a percentage of a baseline of 0 gives 0 and cannot be used. */
     public double points(double baseline) {
         return unit == Unit.POINTS ? value : Math.abs(baseline) * value / 100;
+    }
+
+    /** True for a figure that was not seen in its source: shown as such, and never the only ground of an alert. */
+    public boolean fromMemory() {
+        return tag.equals("M");
+    }
+
+    /** Returns the same amount as the one that counts. */
+    Threshold leading() {
+        return new Threshold(kind, value, unit, level, regions, population, anchor, followUp, true, baselineFrom, baselineTo, source, tag);
     }
 
     boolean forAnyRegion() {

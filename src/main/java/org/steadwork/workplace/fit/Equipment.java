@@ -14,7 +14,7 @@ public enum Equipment {
     THINNER_TOP(model -> model.station().withTopThickness(Math.min(model.station().topThickness(), model.obtainable().thinTop()))),
     FLAT_KEYBOARD(model -> model.station().laptop().isPresent() || model.station().homeRow() < 0 ? model.station()
             : model.station().withHomeRow(Math.min(model.station().homeRow(), model.obtainable().flatKeyboard()))),
-    OTHER_CHAIR(model -> new FitModel(model.person(), model.widenedStation(Part.SEAT, model.obtainable().seat()), model.targets())
+    OTHER_CHAIR(model -> model.at(model.widenedStation(Part.SEAT, model.obtainable().seat()))
             .widenedStation(Part.SEAT_DEPTH, model.obtainable().seatDepth())),
     BACKREST_CUSHION(Equipment::withCushion),
     ARMRESTS_OFF(model -> model.station().withoutArmrests()),
@@ -79,7 +79,7 @@ public enum Equipment {
     }
 
     private static Objective objective(FitModel model, Workstation station) {
-        FitModel changed = new FitModel(model.person(), station, model.targets());
+        FitModel changed = model.at(station);
         return Objective.of(changed, new Scan(changed).best());
     }
 

@@ -12,9 +12,10 @@ import java.util.Map;
  * @param settings the best setting with it
  * @param deviations the deviations of that setting, in mm
  * @param cleared the deviations that come into range with it
+ * @param station the work place with it
  */
 public record EquipmentGain(List<Item> items, double removes, double remains, Settings settings, Map<Deviation, Double> deviations,
-        List<Deviation> cleared) {
+        List<Deviation> cleared, Workstation station) {
 
     /**
      * One thing to ask for.

@@ -10,6 +10,7 @@ final class EquipmentSearch {
 
     private static final double HAIR = 1e-6;
     private static final int LONGEST_LIST = 3;
+    private static final Equipment[] ALL = Equipment.values();
 
     private final FitModel today;
     private final Settings best;
@@ -21,12 +22,19 @@ final class EquipmentSearch {
         this.cost = today.cost(best);
     }
 
+    /** A work place with some equipment in it, set as well as it can be. */
+    private record Trial(Equipment[] pieces, FitModel with, Settings settings, double remains) {
+    }
+
     /** Returns each piece that removes something, the one that removes most first; then the smaller one. */
     List<EquipmentGain> oneByOne() {
         List<EquipmentGain> gains = new ArrayList<>();
         if (cost > HAIR) {
-            for (Equipment equipment : Equipment.values()) {
-                gain(List.of(equipment)).filter(gain -> gain.removes() > HAIR).ifPresent(gains::add);
+            for (Equipment piece : ALL) {
+                Trial trial = trial(today.at(piece.addedTo(today)), piece);
+                if (trial.remains < cost - HAIR && isUsed(trial)) {
+                    gains.add(gain(trial));
+                }
             }
         }
         gains.sort(Comparator.comparingDouble(EquipmentGain::removes).reversed().thenComparingDouble(gain -> gain.items().get(0).size()));
@@ -35,63 +43,63 @@ final class EquipmentSearch {
 
     /** Returns the shortest list, of at most three pieces, that leaves as little as any such list; none if nothing helps. */
     Optional<EquipmentGain> shortestList() {
-        if (!(cost > HAIR)) {
-            return Optional.empty();
-        }
-        List<Equipment> useful = new ArrayList<>();
-        for (Equipment equipment : Equipment.values()) {
-            if (equipment.addedTo(today) != today.station()) {
-                useful.add(equipment);
+        Trial found = null;
+        double least = cost;
+        for (int length = 1; length <= LONGEST_LIST && least > HAIR; length++) {
+            Trial better = longer(today, 0, new Equipment[length], 0, least);
+            if (better != null) {
+                found = better;
+                least = better.remains;
             }
         }
-        EquipmentGain found = null;
-        for (int length = 1; length <= LONGEST_LIST && (found == null || found.remains() > HAIR); length++) {
-            found = longer(useful, 0, new ArrayList<>(), length, found);
-        }
-        return Optional.ofNullable(found);
+        return Optional.ofNullable(found).map(this::gain);
     }
 
-    private EquipmentGain longer(List<Equipment> useful, int from, List<Equipment> chosen, int length, EquipmentGain found) {
-        if (chosen.size() == length) {
-            EquipmentGain gain = gain(chosen).orElse(null);
-            boolean better = gain != null && gain.removes() > HAIR && (found == null || gain.remains() < found.remains() - HAIR);
-            return better ? gain : found;
+    /** Goes through every list that begins with what is chosen; null when none leaves less than {@code least}. */
+    private Trial longer(FitModel with, int from, Equipment[] chosen, int length, double least) {
+        if (length == chosen.length) {
+            Trial trial = trial(with, chosen);
+            return trial.remains < least - HAIR && isUsed(trial) ? new Trial(chosen.clone(), with, trial.settings, trial.remains) : null;
         }
-        EquipmentGain least = found;
-        for (int i = from; i < useful.size(); i++) {
-            chosen.add(useful.get(i));
-            least = longer(useful, i + 1, chosen, length, least);
-            chosen.remove(chosen.size() - 1);
+        Trial found = null;
+        for (int i = from; i < ALL.length; i++) {
+            FitModel more = with.at(ALL[i].addedTo(with));
+            if (more != with) {
+                chosen[length] = ALL[i];
+                Trial trial = longer(more, i + 1, chosen, length + 1, found == null ? least : found.remains);
+                found = trial == null ? found : trial;
+            }
         }
-        return least;
+        return found;
     }
 
-    /** Returns what the pieces give together, unless one of them is not used at all. */
-    private Optional<EquipmentGain> gain(List<Equipment> pieces) {
-        FitModel changed = today;
-        for (Equipment piece : pieces) {
-            changed = new FitModel(today.person(), piece.addedTo(changed), today.targets());
+    private static Trial trial(FitModel with, Equipment... pieces) {
+        Settings settings = new Scan(with).best();
+        return new Trial(pieces, with, settings, with.cost(settings));
+    }
+
+    /** Tells whether every piece of a list does something in the setting that is best with it. */
+    private boolean isUsed(Trial trial) {
+        for (Equipment piece : trial.pieces) {
+            if (!(piece.size(today, trial.with, trial.settings) > HAIR)) {
+                return false;
+            }
         }
-        Settings settings = new Scan(changed).best();
+        return true;
+    }
+
+    private EquipmentGain gain(Trial trial) {
         List<EquipmentGain.Item> items = new ArrayList<>();
-        for (Equipment piece : pieces) {
-            double size = piece.size(today, changed, settings);
-            if (!(size > HAIR)) {
-                return Optional.empty();
-            }
-            items.add(new EquipmentGain.Item(piece, size));
+        for (Equipment piece : trial.pieces) {
+            items.add(new EquipmentGain.Item(piece, piece.size(today, trial.with, trial.settings)));
         }
         List<Deviation> cleared = new ArrayList<>();
         for (Deviation deviation : Deviation.values()) {
-            if (off(today.verdict(deviation, best)) && !off(changed.verdict(deviation, settings))) {
+            if (today.verdict(deviation, best).isOff() && !trial.with.verdict(deviation, trial.settings).isOff()) {
                 cleared.add(deviation);
             }
         }
-        double remains = changed.cost(settings);
-        return Optional.of(new EquipmentGain(List.copyOf(items), cost - remains, remains, settings, changed.deviations(settings), cleared));
-    }
-
-    private static boolean off(Verdict verdict) {
-        return verdict == Verdict.NEAR_THE_EDGE || verdict == Verdict.OUT_OF_RANGE;
+        return new EquipmentGain(List.copyOf(items), cost - trial.remains, trial.remains, trial.settings, trial.with.deviations(trial.settings),
+                cleared, trial.with.station());
     }
 }

@@ -19,14 +19,46 @@ import java.util.Map;
  */
 public final class FitModel {
 
+    private static final Deviation[] DEVIATIONS = Deviation.values();
+
     private final Person person;
+    private final Body body;
     private final Workstation station;
     private final Targets targets;
+    private final Target[] byDeviation;
 
     public FitModel(Person person, Workstation station, Targets targets) {
+        this(person, Body.of(person, targets.allowances().shoe()), station, targets, forLenses(targets, person.lenses()));
+    }
+
+    private FitModel(Person person, Body body, Workstation station, Targets targets, Target[] byDeviation) {
         this.person = person;
+        this.body = body;
         this.station = station;
         this.targets = targets;
+        this.byDeviation = byDeviation;
+    }
+
+    private static Target[] forLenses(Targets targets, Lenses lenses) {
+        Target[] chosen = new Target[DEVIATIONS.length];
+        for (Deviation deviation : DEVIATIONS) {
+            chosen[deviation.ordinal()] = targets.of(deviation, lenses);
+        }
+        return chosen;
+    }
+
+    /** Returns the same person at another work place; this model when it is the same one. */
+    FitModel at(Workstation other) {
+        return other == station ? this : new FitModel(person, body, other, targets, byDeviation);
+    }
+
+    /** Returns another body at the same work place. */
+    FitModel with(Body other) {
+        return new FitModel(person, other, station, targets, byDeviation);
+    }
+
+    Body body() {
+        return body;
     }
 
     Person person() {
@@ -47,7 +79,7 @@ public final class FitModel {
 
     /** Returns the work place with one travel widened; the same work place when the part has no travel or needs no more. */
     Workstation widenedStation(Part part, Travel offered) {
-        Travel travel = station.travel(part).orElse(null);
+        Travel travel = station.travelOrNull(part);
         if (travel == null || travel.low() <= offered.low() && travel.high() >= offered.high()) {
             return station;
         }
@@ -55,44 +87,42 @@ public final class FitModel {
     }
 
     Target target(Deviation deviation) {
-        return targets.of(deviation, person.lenses());
-    }
-
-    double popliteal() {
-        return person.value(BodyMeasure.POPLITEAL_HEIGHT);
+        return byDeviation[deviation.ordinal()];
     }
 
     double shoe() {
-        double measured = person.value(BodyMeasure.SHOE);
-        return Double.isNaN(measured) ? targets.allowances().shoe() : measured;
+        return body.shoe();
     }
 
     /** Returns popliteal height + shoe: where the feet want the seat. */
     double feetHeight() {
-        return popliteal() + shoe();
+        return body.feetHeight();
     }
 
     double elbow() {
-        return person.value(BodyMeasure.ELBOW_REST_HEIGHT);
+        return body.elbow();
     }
 
     double eye() {
-        return person.value(BodyMeasure.EYE_HEIGHT_SITTING);
+        return body.eye();
     }
 
     double thigh() {
-        return person.value(BodyMeasure.THIGH_CLEARANCE);
+        return body.thigh();
     }
 
     double thighLength() {
-        return person.value(BodyMeasure.BUTTOCK_POPLITEAL_LENGTH);
+        return body.thighLength();
     }
 
     /** Returns the arm's length kept within the green band; without it today's distance, without that the usual one. */
     double wantedDistance() {
-        double reach = person.value(BodyMeasure.ARM_REACH);
+        return wantedDistance(body);
+    }
+
+    double wantedDistance(Body of) {
         double today = station.present().distance();
-        double wanted = !Double.isNaN(reach) ? reach : !Double.isNaN(today) ? today : targets.allowances().distance();
+        double wanted = !Double.isNaN(of.reach()) ? of.reach() : !Double.isNaN(today) ? today : targets.allowances().distance();
         return target(Deviation.DISTANCE).green().clip(wanted);
     }
 
@@ -103,21 +133,25 @@ public final class FitModel {
 
     /** Returns one deviation of a setting, in mm, not rounded; NaN when something it needs was not looked at. */
     public double deviation(Deviation deviation, Settings at) {
+        return deviation(deviation, at, body);
+    }
+
+    double deviation(Deviation deviation, Settings at, Body of) {
         return switch (deviation) {
-            case CLEARANCE -> at.desk() - station.topThickness() - at.seat() - thigh();
-            case ELBOW -> at.desk() + station.homeRow() - at.seat() - elbow();
-            case FEET -> at.seat() - at.footrest() - feetHeight();
-            case SCREEN_DROP -> at.seat() + eye() - at.screenTop();
-            case KNEE_GAP -> thighLength() - at.seatDepth() + at.cushion();
+            case CLEARANCE -> at.desk() - station.topThickness() - at.seat() - of.thigh();
+            case ELBOW -> at.desk() + station.homeRow() - at.seat() - of.elbow();
+            case FEET -> at.seat() - at.footrest() - of.feetHeight();
+            case SCREEN_DROP -> at.seat() + of.eye() - at.screenTop();
+            case KNEE_GAP -> of.thighLength() - at.seatDepth() + at.cushion();
             case DISTANCE -> at.distance();
-            case ARMREST -> at.armrest() - elbow();
+            case ARMREST -> at.armrest() - of.elbow();
         };
     }
 
     /** Returns every deviation of a setting; NaN where it was not looked at. */
     public Map<Deviation, Double> deviations(Settings at) {
         Map<Deviation, Double> all = new EnumMap<>(Deviation.class);
-        for (Deviation deviation : Deviation.values()) {
+        for (Deviation deviation : DEVIATIONS) {
             all.put(deviation, deviation(deviation, at));
         }
         return all;
@@ -129,9 +163,13 @@ public final class FitModel {
 
     /** Returns the sum over all deviations of weight × mm outside green ÷ 10; unknown ones cost nothing. */
     public double cost(Settings at) {
+        return cost(at, body);
+    }
+
+    double cost(Settings at, Body of) {
         double cost = 0;
-        for (Deviation deviation : Deviation.values()) {
-            cost += target(deviation).cost(deviation(deviation, at));
+        for (Deviation deviation : DEVIATIONS) {
+            cost += target(deviation).cost(deviation(deviation, at, of));
         }
         return cost;
     }

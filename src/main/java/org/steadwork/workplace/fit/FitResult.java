@@ -16,11 +16,10 @@ import java.util.Optional;
  * @param gains equipment one by one, the one that removes most first; empty when nothing is left to remove
  * @param shortestList the shortest list of equipment that leaves least
  * @param room what body and furniture leave between elbow and thigh; empty when the thigh was not looked at
- * @param settling the one measurement that would make this surest; empty when none would change it
  * @param costNow weighted mm outside green ÷ 10, today
  * @param costProposed the same for the best setting
  */
 public record FitResult(Map<Deviation, Double> now, Settings best, Map<Deviation, Double> proposed, boolean serves, List<AdjustmentStep> steps,
-        HandResult hand, List<EquipmentGain> gains, Optional<EquipmentGain> shortestList, Optional<Room> room, Optional<Settling> settling,
+        HandResult hand, List<EquipmentGain> gains, Optional<EquipmentGain> shortestList, Optional<Room> room,
         Optional<Standing> standing, double costNow, double costProposed, Objective objective) {
 }

@@ -28,7 +28,7 @@ public final class FitSolver {
         Optional<Room> room = Double.isNaN(model.thigh()) ? Optional.empty() : Optional.of(Room.of(model, best));
         return new FitResult(model.deviations(station.present()), best, model.deviations(best), objective.contact() == 0,
                 AdjustmentStep.from(model, best), new HandMethod(model).result(), search.oneByOne(), search.shortestList(), room,
-                Settling.of(model, best), Standing.of(model), model.cost(station.present()), model.cost(best), objective);
+                Standing.of(model), model.cost(station.present()), model.cost(best), objective);
     }
 
     /** Returns what must still be looked at before the fit can be worked out. */

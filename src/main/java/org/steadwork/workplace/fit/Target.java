@@ -24,6 +24,12 @@ public record Target(double aim, Band green, Band amber, double weight) {
         return Double.isNaN(deviation) ? 0 : weight * green.outside(deviation) / 10;
     }
 
+    /** Tells whether the first deviation costs less than the second, or as much and is no further from the aim. */
+    boolean prefers(double first, double second) {
+        int byCost = Double.compare(cost(first), cost(second));
+        return (byCost != 0 ? byCost : Double.compare(Math.abs(first - aim), Math.abs(second - aim))) <= 0;
+    }
+
     public Verdict verdict(double deviation) {
         return Verdict.of(deviation, green, amber);
     }

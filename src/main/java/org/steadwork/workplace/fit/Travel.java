@@ -38,7 +38,7 @@ public record Travel(double low, double high, double step) {
 
     /** Returns the highest setting that is not above the wanted one, or the lowest there is. */
     public double atOrBelow(double wanted) {
-        return low + step * Math.floor((clip(wanted) - low) / step + HAIR);
+        return setting(index(wanted));
     }
 
     /** Returns the lowest setting that is not below the wanted one, or the highest there is. */
@@ -50,6 +50,11 @@ public record Travel(double low, double high, double step) {
     /** Returns how many settings there are. */
     public int settings() {
         return 1 + (int) Math.floor((high - low) / step + HAIR);
+    }
+
+    /** Returns the place of the highest setting that is not above the wanted one, or of the lowest there is. */
+    int index(double wanted) {
+        return (int) Math.floor((clip(wanted) - low) / step + HAIR);
     }
 
     public double setting(int index) {

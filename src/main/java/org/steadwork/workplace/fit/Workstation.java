@@ -55,19 +55,22 @@ public final class Workstation {
     }
 
     public Workstation withHomeRow(double height) {
-        return new Workstation(travels, present, height, topThickness, laptop);
+        return height == homeRow ? this : new Workstation(travels, present, height, topThickness, laptop);
     }
 
     public Workstation withTopThickness(double thickness) {
-        return new Workstation(travels, present, homeRow, thickness, laptop);
+        return thickness == topThickness ? this : new Workstation(travels, present, homeRow, thickness, laptop);
     }
 
     Workstation withCushion(double thickness) {
         return new Workstation(travels, present.with(Part.CUSHION, thickness), homeRow, topThickness, laptop);
     }
 
-    /** Returns this work place without armrests. */
+    /** Returns this work place without armrests; itself when it has none. */
     Workstation withoutArmrests() {
+        if (travelOrNull(Part.ARMREST) == null) {
+            return this;
+        }
         Map<Part, Travel> changed = copy();
         changed.remove(Part.ARMREST);
         return new Workstation(changed, present.with(Part.ARMREST, Double.NaN), homeRow, topThickness, laptop);
@@ -92,13 +95,16 @@ public final class Workstation {
 
     /** Returns how far a part can be set; a part whose range is not known stays where it is today. */
     public Optional<Travel> travel(Part part) {
+        return Optional.ofNullable(travelOrNull(part));
+    }
+
+    /** The same for the inner loops. */
+    Travel travelOrNull(Part part) {
         Travel travel = travels.get(part);
         boolean placedFreely = part == Part.SCREEN_TOP || part == Part.DISTANCE || part == Part.CUSHION
                 || part == Part.FOOTREST && present.footrest() == 0;
-        if (travel == null && !placedFreely && present.of(part).isPresent()) {
-            return Optional.of(Travel.fixed(present.value(part)));
-        }
-        return Optional.ofNullable(travel);
+        double today = present.value(part);
+        return travel == null && !placedFreely && !Double.isNaN(today) ? Travel.fixed(today) : travel;
     }
 
     public boolean looksAt(Part part) {

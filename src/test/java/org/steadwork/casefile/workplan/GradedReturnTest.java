@@ -62,6 +62,22 @@ class GradedReturnTest {
         assertEquals(List.of(285, 285, 285, 285, 300), List.copyOf(WeekSplit.of(new GradedReturn(2400, 60, 2), 1, MONDAY_TO_FRIDAY).values()));
     }
 
+    // By hand: 37.5 h from half over three weeks is 18.75, 25 and 31.25 h, rounded half up to whole hours
+    @Test
+    void wholeHoursAreRoundedHalfUp() {
+        assertEquals(List.of(19 * 60, 25 * 60, 31 * 60), new GradedReturn(2250, 50, 3, 60).phasedWeeks());
+        assertEquals(List.of(21 * 60), new GradedReturn(41 * 60, 50, 1, 60).phasedWeeks(), "20.5 h goes up");
+        assertEquals(2250, new GradedReturn(2250, 50, 3, 60).minutesOfWeek(4), "the usual week stays as it is");
+        assertThrows(IllegalArgumentException.class, () -> new GradedReturn(2250, 50, 3, 15));
+    }
+
+    @Test
+    void aWeekThatBeginsInTheMiddleHasItsDaysInThatOrder() {
+        Map<DayOfWeek, Integer> split = WeekSplit.of(new GradedReturn(2400, 50, 4), 1, MONDAY_TO_FRIDAY, DayOfWeek.WEDNESDAY);
+        assertEquals(List.of(DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY, DayOfWeek.MONDAY, DayOfWeek.TUESDAY), List.copyOf(split.keySet()));
+        assertEquals(List.of(300, 300, 0, 300, 300), List.copyOf(split.values()), "the rest day is the middle one of the plan's week");
+    }
+
     @Test
     void plansOutsideTheirRangeAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> new GradedReturn(0, 50, 4));

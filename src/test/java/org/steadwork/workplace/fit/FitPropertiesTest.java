@@ -181,9 +181,10 @@ class FitPropertiesTest {
     @Test
     void aThighThatWasNotLookedAtIsToBeMeasuredFirst() {
         Person without = person().with(BodyMeasure.THIGH_CLEARANCE, Measurement.notLookedAt());
-        FitResult result = FitSolver.solve(without, station(), TARGETS);
+        Workstation station = station();
+        FitResult result = FitSolver.solve(without, station, TARGETS);
         assertTrue(Double.isNaN(result.proposed().get(Deviation.CLEARANCE)));
-        assertEquals(BodyMeasure.THIGH_CLEARANCE, result.settling().orElseThrow().measure());
+        assertEquals(BodyMeasure.THIGH_CLEARANCE, sureness(without, station).settling().orElseThrow().measure());
         assertTrue(result.room().isEmpty());
     }
 
@@ -195,7 +196,7 @@ class FitPropertiesTest {
         body.put(BodyMeasure.EYE_HEIGHT_SITTING, Measurement.estimated(710, 4));
         body.put(BodyMeasure.THIGH_CLEARANCE, Measurement.measured(140, 3));
         Workstation station = Workstation.of(Map.of(Part.SEAT, Travel.of(400, 520), Part.DESK, Travel.of(650, 850)), Settings.UNKNOWN, 30, 30);
-        Settling settling = FitSolver.solve(Person.of(body, Lenses.SINGLE_OR_NONE), station, TARGETS).settling().orElseThrow();
+        Settling settling = sureness(Person.of(body, Lenses.SINGLE_OR_NONE), station).settling().orElseThrow();
         assertEquals(BodyMeasure.ELBOW_REST_HEIGHT, settling.measure());
         assertEquals(26 * Measurement.NORMAL_975, settling.giveOrTake(), 1e-9);
         assertTrue(settling.whenHigh().orElseThrow().desk() > settling.whenLow().orElseThrow().desk());
@@ -212,10 +213,15 @@ class FitPropertiesTest {
         Workstation station = Workstation.of(Map.of(Part.SEAT, Travel.of(400, 520), Part.DESK, Travel.fixed(740)), today, 30, 30);
         FitResult result = FitSolver.solve(Person.of(body, Lenses.SINGLE_OR_NONE), station, TARGETS);
         assertEquals(-8, result.room().orElseThrow().room(), 1e-9);
-        assertEquals(BodyMeasure.THIGH_CLEARANCE, result.settling().orElseThrow().measure());
-        assertTrue(result.settling().orElseThrow().open().contains(Deviation.CLEARANCE));
+        Settling settling = sureness(Person.of(body, Lenses.SINGLE_OR_NONE), station).settling().orElseThrow();
+        assertEquals(BodyMeasure.THIGH_CLEARANCE, settling.measure());
+        assertTrue(settling.open().contains(Deviation.CLEARANCE));
         Person surely = Person.of(body, Lenses.SINGLE_OR_NONE).with(BodyMeasure.THIGH_CLEARANCE, Measurement.estimated(163, 2));
-        assertTrue(FitSolver.solve(surely, station, TARGETS).settling().isEmpty());
+        assertTrue(sureness(surely, station).settling().isEmpty());
+    }
+
+    private static Sureness sureness(Person person, Workstation station) {
+        return Sureness.of(person, station, TARGETS, FitSolver.solve(person, station, TARGETS), ErrorCorrelations.NONE, Sureness.DRAWS, Sureness.SEED);
     }
 
     @Test

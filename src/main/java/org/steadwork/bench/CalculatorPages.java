@@ -1,0 +1,71 @@
+package org.steadwork.bench;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Response;
+import java.util.Map;
+import org.jboss.resteasy.reactive.RestQuery;
+import org.steadwork.web.Answers;
+import org.steadwork.web.Form;
+import org.steadwork.web.PostedForm;
+
+/** One calculator: its form, and its answer; nothing is stored. */
+@Path("/bench/{calculator: .+}")
+@RolesAllowed("clinician")
+class CalculatorPages {
+
+    @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    static class Templates {
+        static native TemplateInstance calculator(CalculatorView view);
+    }
+
+    @Inject
+    Calculators calculators;
+
+    @Inject
+    PostedForm posted;
+
+    /** The form as it starts, or filled in with the worked example. */
+    @GET
+    public Response form(@PathParam("calculator") String key, @RestQuery String example) {
+        Calculator calculator = find(key);
+        Form form = FormTree.write(calculator.inputs(), example == null ? Map.of() : calculator.example());
+        return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, null)));
+    }
+
+    /** The answer above the form as it was filled in; or, with {@code do}, the form with a row more or less. */
+    @POST
+    public Response answer(@PathParam("calculator") String key) {
+        Calculator calculator = find(key);
+        Form form = posted.read();
+        String act = form.value("do");
+        for (Input input : calculator.inputs()) {
+            if (act.equals("more-" + input.name()) || act.equals("fewer-" + input.name())) {
+                int before = FormTree.count(input.name(), input, form);
+                form.with(input.name() + ".count", act.startsWith("more") ? before + 1 : before - 1);
+                if (FormTree.count(input.name(), input, form) > before) {
+                    FormTree.start(input, before, form);
+                }
+                return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, null)));
+            }
+        }
+        try {
+            BenchAnswer answer = calculators.answer(calculator, FormTree.read(calculator.inputs(), form));
+            return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, answer)));
+        } catch (CalculatorRefusal refusal) {
+            InputCheck.note(form, refusal);
+            return Answers.unprocessable(Templates.calculator(CalculatorView.of(calculator, form, null)));
+        }
+    }
+
+    private Calculator find(String key) {
+        return calculators.named(key).orElseThrow(NotFoundException::new);
+    }
+}

@@ -1,0 +1,2 @@
+/** What leaves or enters in formats of other programs: calendars. */
+package org.steadwork.exchange;

@@ -1,0 +1,93 @@
+package org.steadwork.workplace.fit;
+
+import java.util.Arrays;
+
+/** The tiers of {@link Objective} that depend on seat, footrest and desk, of what is tried and of the best so far; no allocation. */
+final class Tiers {
+
+    static final int CONTACT = 0;
+    static final int MISSING = 1;
+    static final int FEET = 2;
+    static final int ELBOW = 3;
+    static final int EYE = 4;
+    static final int FEET_SQUARED = 5;
+    static final int ELBOW_SQUARED = 6;
+    static final int EYE_SQUARED = 7;
+    static final int FOOTREST_USED = 8;
+    static final int CHANGE = 9;
+    static final int FOOTREST_HEIGHT = 10;
+
+    private static final double HAIR = 1e-9;
+    private static final int COUNT = 11;
+
+    private final double[] tried = new double[COUNT];
+    private final double[] least = new double[COUNT];
+    private boolean bestIsAtEveryAim;
+
+    void clear() {
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        bestIsAtEveryAim = false;
+    }
+
+    void put(int tier, double value) {
+        tried[tier] = value;
+    }
+
+    double least(int tier) {
+        return least[tier];
+    }
+
+    /** Tells whether a tier of the best cannot be bettered. */
+    boolean isNought(int tier) {
+        return least[tier] <= HAIR;
+    }
+
+    /** Tells whether the best is as good as can be in every tier up to this one. */
+    boolean isNoughtUpTo(int lastTier) {
+        for (int tier = 0; tier <= lastTier; tier++) {
+            if (!isNought(tier)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Tells whether nothing but the footrest and the changes from today can be bettered. */
+    boolean bestIsAtEveryAim() {
+        return bestIsAtEveryAim;
+    }
+
+    boolean behindBy(int lastTier) {
+        return order(lastTier) > 0;
+    }
+
+    boolean ahead() {
+        return order(FOOTREST_HEIGHT) < 0;
+    }
+
+    /** Compares what is tried with the best so far, tier by tier up to the last one that is known. */
+    private int order(int lastTier) {
+        for (int tier = 0; tier <= lastTier; tier++) {
+            double difference = tried[tier] - least[tier];
+            if (difference > HAIR) {
+                return 1;
+            }
+            if (difference < -HAIR) {
+                return -1;
+            }
+        }
+        return 0;
+    }
+
+    void keep() {
+        System.arraycopy(tried, 0, least, 0, COUNT);
+        bestIsAtEveryAim = isNoughtUpTo(EYE_SQUARED);
+    }
+
+    /** Tells whether a footrest and a change from today are no better than those of the best, by the tiers that come last. */
+    boolean noLessInUse(double rest, double leastChange) {
+        double used = rest > 0 ? 1 : 0;
+        return used > least[FOOTREST_USED]
+                || used == least[FOOTREST_USED] && leastChange >= least[CHANGE] - HAIR && rest >= least[FOOTREST_HEIGHT];
+    }
+}
