@@ -111,7 +111,7 @@ class WorkPlanCalculator implements Calculator {
     }
 
     private static String hours(int minutes) {
-        return WorkPlanWeek.hours(minutes);
+        return WorkPlanWeek.hours(minutes).replace('\u00a0', ' ');
     }
 
     private static String key(DayOfWeek day) {

@@ -108,7 +108,7 @@ final class ChangeAnswer {
     }
 
     private String described(Threshold threshold) {
-        String counted = threshold.unit() == Threshold.Unit.PERCENT_OF_BASELINE ? Shown.amount(threshold.value()) + "\u00a0% of the first score; " : "";
+        String counted = threshold.unit() == Threshold.Unit.PERCENT_OF_BASELINE ? Shown.amount(threshold.value()) + " % of the first score; " : "";
         String from = threshold.population().isBlank() ? "" : threshold.population() + "; ";
         return counted + from + threshold.source() + (threshold.fromMemory() ? ", from memory" : "");
     }

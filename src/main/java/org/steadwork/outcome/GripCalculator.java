@@ -117,7 +117,7 @@ class GripCalculator implements Calculator {
         if (result.meanKg().isPresent() && given.has("other_hand")) {
             SideComparison sides = SideComparison.of(result.meanKg().getAsDouble(), given.number("other_hand"));
             answer.step("Beside the other hand", "other − this; this ÷ other × 100", kg(sides.deficit()) + " kg less" + (sides.percentOfOther().isEmpty() ? ""
-                    : ", " + Shown.fixed(sides.percentOfOther().getAsDouble(), 1) + "\u00a0%"), "");
+                    : ", " + Shown.fixed(sides.percentOfOther().getAsDouble(), 1) + " %"), "");
             answer.result("deficit_kg", sides.deficit()).result("percent_of_other", ScoreCalculator.number(sides.percentOfOther()));
         }
         if (result.meanKg().isPresent() && given.has("earlier")) {

@@ -119,7 +119,7 @@ class MotionCalculator implements Calculator {
         MotionReading other = reading(given, reading.motion(), reading.side() == Side.LEFT ? Side.RIGHT : Side.LEFT, "other_side");
         motions().sides(reading, other).ifPresent(sides -> {
             answer.step("Beside the other side", "other − this; this ÷ other × 100", Shown.amount(sides.deficit()) + "° less"
-                    + (sides.percentOfOther().isEmpty() ? "" : ", " + Shown.fixed(sides.percentOfOther().getAsDouble(), 1) + "\u00a0%"), "");
+                    + (sides.percentOfOther().isEmpty() ? "" : ", " + Shown.fixed(sides.percentOfOther().getAsDouble(), 1) + " %"), "");
             answer.result("deficit", sides.deficit()).result("percent_of_other", ScoreCalculator.number(sides.percentOfOther()));
         });
     }
@@ -157,7 +157,7 @@ class MotionCalculator implements Calculator {
         if (reading.degrees().isEmpty()) {
             return "Not measured: " + reading.notMeasured();
         }
-        return motions().shares(reading).stream().findFirst().map(share -> Shown.fixed(share.lowPercent(), 1) + "\u00a0% of " + share.reference().by() + " "
+        return motions().shares(reading).stream().findFirst().map(share -> Shown.fixed(share.lowPercent(), 1) + " % of " + share.reference().by() + " "
                 + share.reference().shown()).orElse("Measured") + (reading.painLimited() ? "; stopped by pain" : "");
     }
 
