@@ -65,6 +65,8 @@ class FullCase {
         send(visitor, path + "/work-place/edit", WORK_PLACE);
         parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));
         register(visitor, path, parts, "Quayside Planning " + patient);
+        send(visitor, path + "/exposure/new/screen-breaks", Map.of("record-task", "Order entry", "start", "9:00", "end", "12:00", "breaks.count", "0", "do", "record"));
+        parts.put("exposure", number(visitor.open(path + "/exposure").outerHtml(), "/exposure/(\\d+)"));
         outcomes(visitor, path);
         notes(visitor, path);
         redFlags(visitor, path, parts);
@@ -93,7 +95,7 @@ class FullCase {
 
     private static void outcomes(Visitor visitor, String path) {
         send(visitor, path + "/outcomes/ndi", Map.of("on", DAY, "i1", "2", "i2", "3", "i3", "1"));
-        send(visitor, path + "/outcomes", path + "/goals", Map.of("newGoal", "A full shift at the belt"), Map.of());
+        send(visitor, path + "/goals", Map.of("newGoal", "A full shift at the belt"));
         send(visitor, path + "/outcomes", path + "/own-activities", Map.of("on", DAY, "newActivity", "Sit 30 minutes", "newRating", "4"), Map.of());
     }
 
