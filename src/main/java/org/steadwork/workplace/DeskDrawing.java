@@ -16,6 +16,7 @@ import org.steadwork.drawing.desk.ScreenKind;
 import org.steadwork.drawing.desk.SeatKind;
 import org.steadwork.drawing.desk.Setting;
 import org.steadwork.drawing.desk.Show;
+import org.steadwork.web.Dates;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.FitResult;
 import org.steadwork.workplace.fit.Lenses;
@@ -71,7 +72,7 @@ class DeskDrawing {
 
     /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
     String found(RecordedWorkplace recorded) {
-        return DeskView.draw(scene(recorded), Show.PRESENT, DeskView.PHONE).svg();
+        return DeskView.draw(scene(recorded, Optional.empty(), "Found " + Dates.shown(recorded.assessment().assessedOn()), false), Show.PRESENT, DeskView.PHONE).svg();
     }
 
     private DeskScene scene(RecordedWorkplace recorded) {
