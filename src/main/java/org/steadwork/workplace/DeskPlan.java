@@ -24,7 +24,6 @@ import org.hibernate.envers.AuditJoinTable;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.drawing.desk.PlanWindow;
-import org.steadwork.kernel.StaleVersionException;
 
 /** Where things stand on the desk of an assessment, seen from above. */
 @Entity
@@ -73,10 +72,6 @@ class DeskPlan {
         this.window = window;
         this.readings.keySet().retainAll(readings.keySet());
         this.readings.putAll(readings);
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     int version() {

@@ -101,20 +101,21 @@ class PlanPages {
             return Answers.unprocessable(page(heads.head(file, CaseTab.WORK_PLACE), recorded, stored, form));
         }
         try {
-            if (stored.isPresent()) {
-                stored.get().requireVersion(form.version());
-            } else {
-                StaleVersionException.check(form.version(), 0);
-            }
+            StaleVersionException.check(form.version(), counted(stored));
         } catch (StaleVersionException e) {
             return Answers.conflict(page(heads.head(file, CaseTab.WORK_PLACE), recorded, stored,
-                    stored.map(plan -> form.conflictsWith(shown(plan), plan.version())).orElse(form)));
+                    stored.map(plan -> form.conflictsWith(shown(plan), counted(stored))).orElse(form.with("version", 0))));
         }
         DeskPlan plan = stored.orElseGet(() -> new DeskPlan(recorded.assessment()));
         plan.shows(second, window, readings);
         plans.persist(plan);
         audit.record("recorded the desk from above", file.patient().id(), id, null);
         return Answers.seeOther("/cases/" + id + "/work-place/plan");
+    }
+
+    /** 0 while there is none, so that two people who begin at once are told apart. */
+    private static int counted(Optional<DeskPlan> plan) {
+        return plan.map(stored -> stored.version() + 1).orElse(0);
     }
 
     private static void read(Form form, PlanText text, Map<PlanItem, BigDecimal> readings) {
@@ -137,7 +138,7 @@ class PlanPages {
     }
 
     private static Form shown(DeskPlan plan) {
-        Form form = Form.empty().with("version", plan.version()).with("second", plan.second().name().toLowerCase(Locale.ROOT));
+        Form form = Form.empty().with("version", counted(Optional.of(plan))).with("second", plan.second().name().toLowerCase(Locale.ROOT));
         if (plan.window() != null) {
             form.with("window", plan.window().name().toLowerCase(Locale.ROOT));
         }
