@@ -36,6 +36,11 @@ public class Scores implements PanacheRepository<Score> {
         return find("caseFile.id = ?1 and instrument = ?2 and scoredOn = ?3", caseId, instrument, day).firstResultOptional();
     }
 
+    /** The latest score of an instrument before a day. */
+    Optional<Score> before(long caseId, String instrument, LocalDate day) {
+        return find("caseFile.id = ?1 and instrument = ?2 and scoredOn < ?3 order by scoredOn desc", caseId, instrument, day).firstResultOptional();
+    }
+
     /** Records answers for a day; a score of that day is corrected, with its history kept. Nothing answered and nothing stored stores nothing. */
     public void record(CaseFile file, Instrument instrument, LocalDate day, List<Integer> answers) {
         Optional<Score> stored = on(file.id(), instrument.key(), day);
