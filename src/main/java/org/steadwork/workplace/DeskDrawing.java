@@ -72,7 +72,7 @@ class DeskDrawing {
 
     /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
     String found(RecordedWorkplace recorded) {
-        return DeskView.draw(scene(recorded, Optional.empty(), "Found " + Dates.shown(recorded.assessment().assessedOn())), Show.PRESENT, DeskView.PHONE).svg();
+        return DeskView.draw(scene(recorded, Optional.empty(), "Found " + Dates.shown(recorded.assessment().assessedOn()), false), Show.PRESENT, DeskView.PHONE).svg();
     }
 
     private DeskScene scene(RecordedWorkplace recorded) {

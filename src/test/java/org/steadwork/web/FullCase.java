@@ -71,6 +71,7 @@ class FullCase {
         notes(visitor, path);
         redFlags(visitor, path, parts);
         letters(visitor, path, parts);
+        ownPage(visitor, path, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -91,6 +92,18 @@ class FullCase {
         visitor.upload(path + "/work-place/photos/new", Map.of("caption", "The screen from the side"), "photo", "desk.png", TestPictures.png(60, 40));
         assertEquals(200, visitor.status(), visitor.page().text());
         parts.put("photo", number(visitor, "/photos/(\\d+)"));
+    }
+
+    /** A link that opens, and a report that nobody has looked at. */
+    private static void ownPage(Visitor visitor, String path, Map<String, String> parts) {
+        send(visitor, path + "/own-page", path + "/own-page/links", Map.of(), Map.of());
+        String made = visitor.page().outerHtml();
+        parts.put("token", number(made, "/own/([A-Za-z0-9_-]{43})"));
+        parts.put("link", number(made, "/links/(\\d+)/revoke"));
+        Visitor patient = new Visitor();
+        send(patient, "/own/" + parts.get("token"), Map.of("born", "3 May 1988"));
+        send(patient, "/own/report", Map.of("words", "Better since Monday."));
+        parts.put("own", number(visitor.open(path + "/own-page").outerHtml(), "/own-page/reports/(\\d+)"));
     }
 
     private static void outcomes(Visitor visitor, String path) {
