@@ -146,6 +146,9 @@ class RoutesTest {
         Map<String, String> values = new LinkedHashMap<>(made.parts());
         values.put("calculator", "screen-breaks");
         values.put("id", route.path().startsWith("/patients") ? made.patient() : made.caseId());
+        if (route.path().contains("/sets/")) {
+            values.put("key", "achilles");
+        }
         values.putAll(instead);
         return PARAMETER.matcher(route.path()).replaceAll(parameter -> {
             String value = values.get(parameter.group(1));

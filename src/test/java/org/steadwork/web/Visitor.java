@@ -125,7 +125,7 @@ public final class Visitor {
         values.forEach((name, value) -> request.multiPart(new MultiPartSpecBuilder(value).controlName(name)
                 .mimeType("text/plain").charset("UTF-8").build()));
         request.multiPart(field, fileName, file, "application/octet-stream");
-        return follow(request.post(action));
+        return follow(request.post(action), action);
     }
 
     private FormElement form(String action) {
