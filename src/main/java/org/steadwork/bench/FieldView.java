@@ -45,7 +45,8 @@ public record FieldView(Input input, String path, List<List<FieldView>> rows) {
         if (input.kind() == Input.Kind.NUMBER || input.kind() == Input.Kind.WHOLE) {
             return (hint.isEmpty() ? "" : hint + " ") + capital(input.range()) + ".";
         }
-        return hint.isEmpty() && input.kind() == Input.Kind.TIME ? "For example 09:30." : hint.isEmpty() ? null : hint;
+        boolean alone = !path.contains("[");
+        return hint.isEmpty() && input.kind() == Input.Kind.TIME && alone ? "For example 09:30." : hint.isEmpty() ? null : hint;
     }
 
     /** The unit, or null where there is none. */

@@ -55,7 +55,7 @@ public class ExposureMethods {
 
     void keep(ExposureRecord record, Calculator calculator, Map<String, Object> given, BenchAnswer answer) {
         String headline = answer.headlines().stream().limit(2).map(one -> one.label() + " " + one.value() + (one.unit().isEmpty() ? "" : "\u00a0" + one.unit()))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining("; "));
         record.keep(calculator.key(), calculator.title(), new ExposureRecord.Shown(headline, answer.band(), answer.mark().css()), written(given),
                 written(AnswerDocument.of(calculator, answer)), edition);
     }

@@ -11,6 +11,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
@@ -95,7 +96,11 @@ class ExposureRecordPages {
 
     private TemplateInstance page(CaseHead head, ExposureRecord record, Form form) {
         Map<String, Object> document = methods.read(record.answer());
-        return Templates.exposureRecord(head, new ExposureView.Kept(record, AnswerDocument.read(document), AnswerDocument.texts(document, "limits"),
+        return Templates.exposureRecord(head, new ExposureView.Kept(record, entered(record), AnswerDocument.read(document), AnswerDocument.texts(document, "limits"),
                 (String) document.get("standing"), AnswerDocument.texts(document, "sources"), record.corrected() ? records.correcting(record).orElse(null) : null, form));
+    }
+
+    private List<ExposureView.Entered> entered(ExposureRecord record) {
+        return methods.named(record.method()).map(method -> ExposureView.Entered.of(method.inputs(), methods.read(record.entries()))).orElse(List.of());
     }
 }

@@ -28,9 +28,16 @@ record Spot(Calculator calculator, Input input, String rows, int at, BigDecimal 
         return spots;
     }
 
-    /** The places where a number stands. */
+    /** Every input, but of a list of items the first alone, and of inputs alike in kind and range the first two. */
+    static List<Spot> oneOfEach(Calculator calculator) {
+        Map<String, Integer> seen = new LinkedHashMap<>();
+        return all(calculator).stream().filter(spot -> spot.at <= 0)
+                .filter(spot -> seen.merge(spot.input.kind() + " " + spot.rows + " " + spot.at + " " + spot.least + " " + spot.most, 1, Integer::sum) <= 2).toList();
+    }
+
+    /** The places where a number stands; of a list of items the first and the last. */
     static List<Spot> numbers(Calculator calculator) {
-        return all(calculator).stream().filter(spot -> switch (spot.input.kind()) {
+        return all(calculator).stream().filter(spot -> spot.rows != null || spot.at <= 0 || spot.at == spot.input.items().size() - 1).toList().stream().filter(spot -> switch (spot.input.kind()) {
             case NUMBER, WHOLE -> true;
             case ITEMS -> spot.at >= 0;
             default -> false;

@@ -60,6 +60,7 @@ class ExposurePagesTest {
         assertTrue(kept.select("#result").text().contains("Lifting index 1.3"), kept.text());
         assertTrue(kept.select("#result .working").text().contains("7.932"), "the working is kept");
         assertTrue(kept.text().contains("Cartons from the floor"));
+        assertTrue(kept.select("dl").text().replace('\u00a0', ' ').contains("Load 10 kg"), "what was entered is shown");
         Document list = clinician.open(path);
         assertEquals("Cartons from the floor", list.select("tbody th").text());
         assertTrue(list.select("tbody td").text().contains("5 Mar 2026"));
