@@ -3,6 +3,7 @@ package org.steadwork;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.List;
+import org.steadwork.letter.CheckLetter;
 
 /**
  * Starts the clinic. With the word {@code demo} it starts the invented demo clinic instead, which has a database of its own;
@@ -16,12 +17,19 @@ public final class Steadwork {
 
     public static void main(String... words) {
         List<String> given = List.of(words);
-        if (given.equals(List.of("demo"))) {
+        if (!given.isEmpty() && given.get(0).equals("demo")) {
             System.setProperty("quarkus.profile", "demo");
-        } else if (!given.isEmpty()) {
-            System.err.println("Steadwork is started without a word, or with the word demo. It was given: " + String.join(" ", given));
+            given = given.subList(1, given.size());
+        }
+        if (given.isEmpty()) {
+            Quarkus.run();
+        } else if (given.get(0).equals("check-letter")) {
+            System.setProperty("quarkus.http.host-enabled", "false");
+            Quarkus.run(CheckLetter.class, given.subList(1, given.size()).toArray(String[]::new));
+        } else {
+            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here."
+                    + " It was given: " + String.join(" ", words));
             System.exit(2);
         }
-        Quarkus.run();
     }
 }

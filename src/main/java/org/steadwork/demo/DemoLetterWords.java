@@ -27,6 +27,8 @@ public record DemoLetterWords(Map<String, String> texts, Map<String, List<String
             letter.optionalText("symptom_words").ifPresent(words -> texts.put("symptoms", "Reported in the " + words + "."));
             tables.put("modifications", changes(letter));
             tables.put("equipment", equipment(letter));
+        } else if (letter.text("kind").equals("progress_report") || letter.text("kind").equals("discharge_summary")) {
+            report(visit, letter, texts);
         } else {
             Entry note = visit.entry("note").orElse(null);
             texts.put("request", letter.optionalText("ask").orElse("I would be grateful for your view."));
@@ -36,6 +38,25 @@ public record DemoLetterWords(Map<String, String> texts, Map<String, List<String
                     + " The worker knows why this letter is sent.");
         }
         return new DemoLetterWords(texts, tables);
+    }
+
+    /** What a report on the course says beyond what the case file gives to it. */
+    private static void report(Entry visit, Entry letter, Map<String, String> texts) {
+        Entry note = visit.entry("note").orElse(null);
+        String plan = note == null ? "" : note.optionalText("plan").orElse("");
+        if (note != null) {
+            note.optionalText("assessment").ifPresent(words -> texts.put("examination", words));
+        }
+        if (letter.text("kind").equals("progress_report")) {
+            texts.put("plan", plan.isEmpty() ? "The plan goes on as it is." : plan);
+            if (!visit.has("next_review")) {
+                texts.put("reply", "No further review is planned here.");
+            }
+        } else {
+            texts.put("ending", "Treatment ends by agreement, on " + shown(letter, "signed") + ".");
+            texts.put("self_care", plan.isEmpty() ? "Exercises go on at home." : plan);
+            texts.put("open_items", "None.");
+        }
     }
 
     private static List<String> changes(Entry letter) {

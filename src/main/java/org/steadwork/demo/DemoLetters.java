@@ -38,6 +38,7 @@ class DemoLetters implements DemoVisitPart {
                         written.text("form").equals("written"), LocalDate.parse(written.text("until")), written.texts("ticked"), visit.clinician()));
         for (Entry written : visit.entry().entries("letters")) {
             boolean shut = written.entry("expected").map(expected -> expected.has("gate")).orElse(false);
+            // what the files call a summary for the worker is the exercise sheet handed over, and no letter
             if (!shut && !written.text("recipient").equals("worker") && letters.writes(written.text("kind"), reader(visit, written))) {
                 letter(visit, written);
             }

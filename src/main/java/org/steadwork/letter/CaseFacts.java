@@ -27,6 +27,10 @@ class CaseFacts implements LetterFacts {
         if (file.history() != null) {
             facts.add(new LetterFact(InformationCategory.MEDICAL_HISTORY, "background", sentences(file.history()), "medical history of the case"));
         }
+        if (file.closeReason() != null) {
+            facts.add(new LetterFact(InformationCategory.FUNCTIONAL_CAPACITY, "ending", file.closeReason().label() + ", "
+                    + Dates.inLetter(file.closedOn()) + ".", "closing of the case"));
+        }
         attendance(file, facts);
         return facts;
     }

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 final class CaseValues {
 
-    static final List<String> NAMES = List.of("patient", "patient_phone", "assessed", "consent_date", "clinic_phone", "next_review", "how_soon");
+    static final List<String> NAMES = List.of("patient", "given_name", "patient_phone", "assessed", "consent_date", "clinic_phone", "next_review", "how_soon");
     private static final Pattern NAME = Pattern.compile("\\{([a-z_]+)}");
 
     private final Map<String, String> values = new HashMap<>();

@@ -51,6 +51,9 @@ final class Composer {
             Decision decision = decide(fact.category(), recipient, ticked);
             if (!decision.allowed()) {
                 heldBack.putIfAbsent(what, new Draft.HeldBack(what, decision.reason()));
+            } else if (recipient == Recipient.INSURER && !decision.limit().isEmpty()) {
+                heldBack.putIfAbsent(what, new Draft.HeldBack(what, "Goes to " + recipient.label() + " for the " + decision.limit()
+                        + ": take over by hand what belongs to it"));
             } else if (fact.category() != InformationCategory.IDENTITY && kind.section(fact.section()).isEmpty()) {
                 heldBack.putIfAbsent(what, new Draft.HeldBack(what, "This kind of letter has no place for it"));
             }
@@ -61,13 +64,18 @@ final class Composer {
     /** Returns what the case file gave to a letter of this kind to this reader, each with where it comes from and what lets it through. */
     List<Draft.Included> included(LetterKind kind, Recipient recipient, Set<InformationCategory> ticked, List<LetterFact> facts) {
         return facts.stream().filter(fact -> kind.section(fact.section()).isPresent())
-                .flatMap(fact -> Stream.of(decide(fact.category(), recipient, ticked)).filter(Decision::allowed)
+                .flatMap(fact -> Stream.of(decide(fact.category(), recipient, ticked)).filter(decision -> taken(decision, recipient))
                         .map(decision -> new Draft.Included(fact.section(), fact.text().replace('\t', ' '), fact.because(), decision.reason())))
                 .distinct().toList();
     }
 
     private List<LetterFact> allowed(List<LetterFact> facts, Recipient recipient, Set<InformationCategory> ticked) {
-        return facts.stream().filter(fact -> decide(fact.category(), recipient, ticked).allowed()).toList();
+        return facts.stream().filter(fact -> taken(decide(fact.category(), recipient, ticked), recipient)).toList();
+    }
+
+    /** What an insurer may have of one claim only is for the clinician to pick; no rule of ours knows what was claimed. */
+    private static boolean taken(Decision decision, Recipient recipient) {
+        return decision.allowed() && (recipient != Recipient.INSURER || decision.limit().isEmpty());
     }
 
     private Decision decide(InformationCategory category, Recipient recipient, Set<InformationCategory> ticked) {

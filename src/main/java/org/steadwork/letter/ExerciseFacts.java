@@ -2,6 +2,7 @@ package org.steadwork.letter;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.List;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.exercise.ExerciseCatalogue;
@@ -23,10 +24,15 @@ class ExerciseFacts implements LetterFacts {
 
     @Override
     public List<LetterFact> of(CaseFile file) {
-        return prescriptions.of(file.id()).stream().filter(Prescription::current)
+        List<LetterFact> facts = new ArrayList<>(StopFacts.of(catalogue.stopRules()));
+        prescriptions.of(file.id()).stream().filter(Prescription::current)
                 .flatMap(given -> catalogue.find(given.exerciseKey()).stream().map(exercise -> new LetterFact(InformationCategory.EXERCISE_PROGRAMME,
                         "programme", "- " + exercise.name() + ": " + DoseWords.of(given.dose(), exercise.per().isEmpty() ? "side" : exercise.per())
-                        + ", since " + Dates.inLetter(given.startedOn()) + ".", "programme")))
-                .toList();
+                        + ", since " + Dates.inLetter(given.startedOn()) + ".", "programme"))).forEach(facts::add);
+        prescriptions.of(file.id()).stream().filter(Prescription::current).flatMap(given -> catalogue.find(given.exerciseKey()).stream()
+                .map(exercise -> new LetterFact(InformationCategory.EXERCISE_PROGRAMME, "exercises", exercise.name() + ": "
+                        + DoseWords.of(given.dose(), exercise.per().isEmpty() ? "side" : exercise.per()) + ". " + String.join(" ", exercise.steps()),
+                        "programme"))).forEach(facts::add);
+        return facts;
     }
 }

@@ -86,6 +86,10 @@ class Letter {
     @Column(name = "saved_at")
     private Instant savedAt;
 
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "replaces_id", updatable = false)
+    private Letter replaces;
+
     protected Letter() {
     }
 
@@ -103,6 +107,11 @@ class Letter {
         write(texts, by, at);
     }
 
+    /** Says that this letter, once signed, takes the place of a signed one to the same reader. */
+    void inPlaceOf(Letter wrong) {
+        replaces = wrong;
+    }
+
     /** Replaces the words; the database refuses it once the letter is signed. */
     void write(Map<String, String> words, Account by, Instant at) {
         texts = new LinkedHashMap<>(words);
@@ -115,11 +124,11 @@ class Letter {
     }
 
     LetterReader reader() {
-        return new LetterReader(recipientKind, correspondent, employer);
+        return new LetterReader(recipientKind, correspondent, employer, recipientKind == Recipient.WORKER ? patient : null);
     }
 
     /** Returns the reference printed on the letter: the patient's file number and the letter's number. */
-    String reference() {
+    public String reference() {
         return patient.fileNumber() + "/" + number;
     }
 
@@ -133,6 +142,11 @@ class Letter {
 
     public CaseFile caseFile() {
         return caseFile;
+    }
+
+    /** Returns the letter whose place this one takes, or null. */
+    public Letter replaces() {
+        return replaces;
     }
 
     public int number() {

@@ -41,6 +41,9 @@ class LetterDesk {
     Letterhead letterhead;
 
     @Inject
+    OtherNames otherNames;
+
+    @Inject
     @Any
     Instance<LetterFacts> facts;
 
@@ -54,13 +57,30 @@ class LetterDesk {
     /** Begins a letter with what the case file holds and this reader may have. */
     Letter begin(CaseFile file, LetterKind kind, LetterReader reader, Account by) {
         Optional<Consent> consent = consents.latest(file, reader);
-        CaseValues values = new CaseValues().with("patient", Optional.of(file.patient().name()))
+        Draft draft = composer().draft(kind, reader.kind(), ticked(consent), facts(file), values(file, consent));
+        return keep(file, kind, reader, draft.texts(), by);
+    }
+
+    /** Returns what is known of the values that first words name. */
+    CaseValues values(CaseFile file, Optional<Consent> consent) {
+        CaseValues values = new CaseValues().with("patient", Optional.of(file.patient().name())).with("given_name", Optional.of(file.patient().givenName()))
                 .with("patient_phone", Optional.ofNullable(file.patient().phone())).with("assessed", printer.assessed(file.id()))
                 .with("consent_date", consent.map(given -> Dates.inLetter(given.givenOn()))).with("clinic_phone", letterhead.phone())
                 .with("next_review", Optional.ofNullable(file.nextReviewOn()).map(Dates::inLetter));
         facts.forEach(source -> source.values(file).forEach((name, value) -> values.with(name, Optional.of(value))));
-        Draft draft = composer().draft(kind, reader.kind(), ticked(consent), facts(file), values);
-        Letter letter = new Letter(file, letters.nextNumber(file.patient().id()), kind.key(), reader, draft.texts(), by, Instant.now(clock));
+        return values;
+    }
+
+    /** Begins a letter that takes the place of a signed one: the same words to the same reader, to be put right. */
+    Letter beginInPlaceOf(Letter wrong, Account by) {
+        Letter letter = keep(wrong.caseFile(), content.kind(wrong.kind()), wrong.reader(), wrong.texts(), by);
+        letter.inPlaceOf(wrong);
+        letters.flush();
+        return letter;
+    }
+
+    private Letter keep(CaseFile file, LetterKind kind, LetterReader reader, Map<String, String> texts, Account by) {
+        Letter letter = new Letter(file, letters.nextNumber(file.patient().id()), kind.key(), reader, texts, by, Instant.now(clock));
         letters.add(letter);
         letters.flush();
         return letter;
@@ -91,6 +111,10 @@ class LetterDesk {
         Map<String, String> printed = new LinkedHashMap<>();
         sections.forEach(section -> printed.put(section.key(), letter.texts().getOrDefault(section.key(), "")));
         checks.addAll(new TextChecks(content.matrix(), content.watchWords()).check(sections, printed, reader.kind(), ticked));
+        otherNames.check(letter, printed.values(), author).ifPresent(checks::add);
+        ReadingGrade.check(kind, sections, printed).ifPresent(checks::add);
+        kind.sections().stream().filter(section -> section.needsTick() && !sections.contains(section)).forEach(section -> checks.add(Check.stop(
+                "tick-" + section.key(), "not ticked", "“" + section.heading() + "” goes to " + reader.kind().label() + " only if the worker ticks it")));
         checks.add(pages(kind, file));
         if (!letterhead.complete()) {
             checks.add(Check.look("letterhead", "look again", "The clinic’s name and telephone number are not set, so the letterhead is bare"));
@@ -114,7 +138,7 @@ class LetterDesk {
 
     private static Check gateCheck(LetterKind kind, LetterReader reader, Gate gate, Optional<Consent> consent, Optional<DisclosureOverride> override) {
         String whom = "Consent to write to " + reader.name();
-        if (kind.gate() == LetterKind.GateRule.NONE) {
+        if (kind.gate() == LetterKind.GateRule.NONE || !reader.kind().needsConsent()) {
             return Check.holds("consent", "not needed", "The worker is the reader");
         }
         if (gate == Gate.IN_FORCE) {
@@ -134,11 +158,11 @@ class LetterDesk {
                 : Check.look("pages", says, "This kind of letter should not be longer than " + kind.maxPages() + (kind.maxPages() == 1 ? " page" : " pages"));
     }
 
-    private List<LetterFact> facts(CaseFile file) {
+    List<LetterFact> facts(CaseFile file) {
         return facts.stream().flatMap(source -> source.of(file).stream()).toList();
     }
 
-    private Composer composer() {
+    Composer composer() {
         return new Composer(content.matrix());
     }
 

@@ -25,7 +25,7 @@ class LetterEvent {
     enum Kind {
         AGREED("Shown to the worker: agreed"), DECLINED_TO_SEE("Offered to the worker: need not see it"),
         CHANGES_ASKED("Shown to the worker: asked for changes"), DISAGREED("Shown to the worker: disagrees"), SENT("Sent"),
-        COPY_TO_WORKER("Copy given to the worker");
+        COPY_TO_WORKER("Copy given to the worker"), ANSWERED("Answer received"), NO_ANSWER("No answer waited for any more");
 
         private final String label;
 
@@ -39,7 +39,7 @@ class LetterEvent {
 
         /** True for what can only happen to a signed letter. */
         boolean afterSigning() {
-            return this == SENT || this == COPY_TO_WORKER;
+            return ordinal() >= SENT.ordinal();
         }
     }
 
@@ -65,6 +65,9 @@ class LetterEvent {
 
     private String note;
 
+    @Column(name = "reply_by")
+    private LocalDate replyBy;
+
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "recorded_by_id")
     private Account recordedBy;
@@ -84,6 +87,21 @@ class LetterEvent {
         this.note = note;
         this.recordedBy = recordedBy;
         this.recordedAt = recordedAt;
+    }
+
+    /** Notes the day by which an answer is hoped for. */
+    LetterEvent answerBy(LocalDate day) {
+        replyBy = day;
+        return this;
+    }
+
+    /** Returns the day by which an answer is hoped for, or null. */
+    public LocalDate replyBy() {
+        return replyBy;
+    }
+
+    Letter letter() {
+        return letter;
     }
 
     public int letterVersion() {

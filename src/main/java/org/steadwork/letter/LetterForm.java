@@ -10,7 +10,7 @@ import org.steadwork.web.Form;
 /** The words of a draft as typed: a field a section, and for a table a field a cell, row after row. */
 final class LetterForm {
 
-    private static final int LONGEST = 6000;
+    private static final int LONGEST = 20_000;
     private static final int EMPTY_ROWS = 2;
 
     private LetterForm() {

@@ -2,6 +2,7 @@ package org.steadwork.letter;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.steadwork.letter.disclosure.Recipient;
 
@@ -16,12 +17,13 @@ import org.steadwork.letter.disclosure.Recipient;
  * @param seenFirst      when the worker sees it
  * @param suspendedBy    suspension tokens of red flags that hold it back; empty when it can be signed at any time
  * @param maxPages       pages it should not exceed, 1 or more; more is pointed out, not forbidden
+ * @param readingGrade   school grade (United States) that the prose should not exceed; empty when no target is set
  * @param must           what it must say, for the clinician
  * @param mustNot        what it must not say, for the clinician
  * @param sections       its sections in printed order
  */
 record LetterKind(String key, String title, String offer, Set<Recipient> recipients, GateRule gate, SeenFirst seenFirst,
-                  Set<String> suspendedBy, int maxPages, List<String> must, List<String> mustNot, List<SectionKind> sections) {
+                  Set<String> suspendedBy, int maxPages, OptionalInt readingGrade, List<String> must, List<String> mustNot, List<SectionKind> sections) {
 
     enum GateRule {
         NONE, CONSENT, CONSENT_OR_OVERRIDE

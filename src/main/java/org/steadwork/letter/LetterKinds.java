@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -78,14 +79,16 @@ final class LetterKinds {
         }
         return new LetterKind(file.text("key"), file.text("title"), file.text("offer"), recipients,
                 file.constant("gate", GateRule.class), file.constant("seen_first", SeenFirst.class),
-                Set.copyOf(file.texts("suspended_by")), maxPages, file.texts("must"), file.texts("must_not"), sections);
+                Set.copyOf(file.texts("suspended_by")), maxPages,
+                file.has("reading_grade") ? OptionalInt.of(file.integer("reading_grade")) : OptionalInt.empty(), file.texts("must"), file.texts("must_not"), sections);
     }
 
     private static SectionKind section(Entry row) {
         Optional<Standing> standing = row.has("standing") ? Optional.of(row.constant("standing", Standing.class)) : Optional.empty();
         String start = row.optionalText("start").orElse("");
         SectionKind section = new SectionKind(row.text("key"), row.text("heading"), row.constant("information", InformationCategory.class),
-                row.flag("required") || standing.isPresent(), row.optionalText("hint").orElse(""), start, row.texts("columns"), standing,
+                row.flag("required") || standing.isPresent(), row.optionalText("hint").orElse(""), start, row.texts("columns"),
+                row.has("drawing") ? Optional.of(row.constant("drawing", SectionKind.Drawn.class)) : Optional.empty(), row.flag("needs_tick"), standing,
                 row.texts("keeps"));
         Matcher values = VALUE.matcher(start);
         while (values.find()) {
@@ -110,7 +113,7 @@ final class LetterKinds {
             if (cell.rule() == Rule.NEVER) {
                 throw row.problem("'" + matrix.label(section.information()) + "' never goes to " + recipient.label());
             }
-            if (cell.rule() == Rule.EXPLICIT && section.required()) {
+            if (cell.rule() == Rule.EXPLICIT && section.required() && !section.needsTick()) {
                 throw row.problem("a section that needs a tick cannot be required");
             }
         }

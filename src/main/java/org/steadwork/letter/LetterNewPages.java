@@ -32,7 +32,7 @@ class LetterNewPages {
 
     @CheckedTemplate(basePath = "letter", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance letterNew(CaseHead head, String kind, String title, boolean employer, List<Option> readers, Form form);
+        static native TemplateInstance letterNew(CaseHead head, String kind, String title, boolean employer, boolean other, boolean insurer, List<Option> readers, Form form);
     }
 
     private static final String OTHER = "other";
@@ -72,7 +72,7 @@ class LetterNewPages {
         LetterKind chosen = content.kind(kind);
         CaseFile file = heads.find(id);
         Form form = posted.read();
-        LetterReader reader = form.value("to").equals(OTHER) && !employer(chosen) ? other(form)
+        LetterReader reader = form.value("to").equals(OTHER) && other(chosen) ? other(form)
                 : readers.find(file, chosen.recipients(), form.value("to")).orElse(null);
         if (reader == null) {
             form.error("to", "Choose who the letter goes to.");
@@ -96,14 +96,19 @@ class LetterNewPages {
 
     private List<Option> options(CaseFile file, LetterKind kind) {
         List<Option> options = new ArrayList<>(Readers.options(readers.of(file, kind.recipients())));
-        if (!employer(kind)) {
+        if (other(kind)) {
             options.add(new Option(OTHER, "Somebody else: fill in below"));
         }
         return options.isEmpty() ? List.of(new Option("", "No employer is on record")) : options;
     }
 
     private static TemplateInstance page(CaseHead head, LetterKind kind, List<Option> options, Form form) {
-        return Templates.letterNew(head, kind.key(), kind.title(), employer(kind), options, form);
+        return Templates.letterNew(head, kind.key(), kind.title(), employer(kind), other(kind), kind.recipients().contains(Recipient.INSURER), options, form);
+    }
+
+    /** True when the letter can go to somebody who is not on record yet. */
+    private static boolean other(LetterKind kind) {
+        return kind.recipients().contains(Recipient.DOCTOR) || kind.recipients().contains(Recipient.SPECIALIST);
     }
 
     private static boolean employer(LetterKind kind) {

@@ -34,6 +34,9 @@ class LetterPrinter {
     Letterhead letterhead;
 
     @Inject
+    LetterDrawings drawings;
+
+    @Inject
     Visits visits;
 
     @Inject
@@ -52,7 +55,7 @@ class LetterPrinter {
         Patient patient = letter.caseFile().patient();
         PrintedLetter printed = new PrintedLetter(letterhead.lines(), letter.reader().lines(), about(letter),
                 patient.name() + ", born " + Dates.inLetter(patient.birthDate()) + ": " + lowerFirst(kind.title()),
-                PrintedLetter.sections(sections, letter.texts()), signature(author), letterhead.foot(), signed);
+                PrintedLetter.sections(sections, letter.texts(), (section, text) -> drawings.of(section, text, letter.caseFile())), signature(author), letterhead.foot(), signed);
         String xhtml = NOT_XML.matcher(content.template(kind).data("letter", printed).render()).replaceAll("\uFFFD");
         // the title shows in windows and lists of files, so it names the letter and not the person
         return PdfPress.print(xhtml, kind.title() + ", " + letter.reference(), author.fullName(), Instant.now(clock));
@@ -61,7 +64,9 @@ class LetterPrinter {
     private String about(Letter letter) {
         String today = Dates.inLetter(LocalDate.ofInstant(Instant.now(clock), ZoneId.systemDefault()));
         String assessed = assessed(letter.caseFile().id()).map(day -> " Last assessed " + day + ".").orElse("");
-        return today + "." + assessed + " Our reference " + letter.reference() + ".";
+        String replaces = letter.replaces() == null ? "" : " It takes the place of our letter " + letter.replaces().reference()
+                + ", which should no longer be relied on.";
+        return today + "." + assessed + " Our reference " + letter.reference() + "." + replaces;
     }
 
     /** Returns the day of the last visit that took place, as letters write it. */

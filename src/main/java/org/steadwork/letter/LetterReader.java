@@ -6,24 +6,27 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.steadwork.letter.disclosure.Recipient;
 import org.steadwork.people.Correspondent;
 import org.steadwork.people.Employer;
+import org.steadwork.people.Patient;
 
 /**
- * The named person or body a letter or a consent is for: a correspondent or an employer, never both.
+ * The named person or body a letter or a consent is for: the worker, a correspondent or an employer, and one only.
  *
  * @param correspondent a doctor, specialist or insurer, or null
  * @param employer      an employer, or null
+ * @param worker        the worker, or null; a worker needs no consent
  */
-public record LetterReader(Recipient kind, Correspondent correspondent, Employer employer) {
+public record LetterReader(Recipient kind, Correspondent correspondent, Employer employer, Patient worker) {
 
     private static final Pattern LINE_END = Pattern.compile("[\\n;]");
 
     public LetterReader {
         Objects.requireNonNull(kind, "kind");
-        if ((correspondent == null) == (employer == null)) {
-            throw new IllegalArgumentException("A letter has one reader: a correspondent or an employer");
+        if (Stream.of(correspondent, employer, worker).filter(Objects::nonNull).count() != 1) {
+            throw new IllegalArgumentException("A letter has one reader: the worker, a correspondent or an employer");
         }
     }
 
@@ -32,16 +35,20 @@ public record LetterReader(Recipient kind, Correspondent correspondent, Employer
             case DOCTOR -> Recipient.DOCTOR;
             case SPECIALIST -> Recipient.SPECIALIST;
             case INSURER -> Recipient.INSURER;
-        }, correspondent, null);
+        }, correspondent, null, null);
     }
 
     public static LetterReader of(Employer employer) {
-        return new LetterReader(Recipient.EMPLOYER, null, employer);
+        return new LetterReader(Recipient.EMPLOYER, null, employer, null);
+    }
+
+    public static LetterReader of(Patient worker) {
+        return new LetterReader(Recipient.WORKER, null, null, worker);
     }
 
     /** Returns the name a form uses for this reader, for example {@code employer-12}. */
     String key() {
-        return employer != null ? "employer-" + employer.id() : "correspondent-" + correspondent.id();
+        return worker != null ? "worker" : employer != null ? "employer-" + employer.id() : "correspondent-" + correspondent.id();
     }
 
     /** Returns the reader in one line. */
@@ -52,13 +59,16 @@ public record LetterReader(Recipient kind, Correspondent correspondent, Employer
     /** Returns name, body and address as printed on the letter; an address that begins with the name does not repeat it. */
     List<String> lines() {
         List<String> lines = new ArrayList<>(names());
-        Optional.ofNullable(employer != null ? employer.address() : correspondent.address())
+        Optional.ofNullable(worker != null ? worker.address() : employer != null ? employer.address() : correspondent.address())
                 .ifPresent(address -> Arrays.stream(LINE_END.split(address)).map(String::strip).filter(line -> !line.isEmpty())
                         .filter(line -> names().stream().noneMatch(line::equalsIgnoreCase)).forEach(lines::add));
         return lines;
     }
 
     private List<String> names() {
+        if (worker != null) {
+            return List.of(worker.name());
+        }
         String first = employer != null ? employer.contactName() : correspondent.name();
         String second = employer != null ? employer.name() : correspondent.organisation();
         List<String> names = new ArrayList<>();

@@ -32,6 +32,9 @@ class LetterRecordPages {
     Letters letters;
 
     @Inject
+    LetterDesk desks;
+
+    @Inject
     Consents consents;
 
     @Inject
@@ -67,7 +70,7 @@ class LetterRecordPages {
         if (answer != null && answer.afterSigning()) {
             form.error("answer", "The worker’s answer: choose one of the answers offered.");
         }
-        return event(letter, form, answer, "recorded the worker’s answer");
+        return event(letter, form, answer, null, "recorded the worker’s answer");
     }
 
     /** The signed letter left, or the worker got a copy. The gate is looked at once more: it counts on the day of sending. */
@@ -85,12 +88,33 @@ class LetterRecordPages {
         if (what == LetterEvent.Kind.SENT && day != null) {
             requireOpenGate(letter, day, form);
         }
-        return event(letter, form, what, "recorded letter as sent");
+        if (what == LetterEvent.Kind.ANSWERED && letters.events(letter).stream().noneMatch(event -> event.kind() == LetterEvent.Kind.SENT)) {
+            form.error("answer", "No sending is recorded that this could be the answer to.");
+        }
+        LocalDate replyBy = form.date("replyBy", "Answer hoped for by");
+        if (replyBy != null && day != null && replyBy.isBefore(day)) {
+            form.error("replyBy", "The answer cannot be hoped for before the letter left. You entered " + Dates.shown(replyBy) + ".");
+        }
+        return event(letter, form, what, what == LetterEvent.Kind.SENT ? replyBy : null, "recorded what became of letter");
+    }
+
+    /** Begins a second letter that puts a signed one right; once signed it takes the place of the first. */
+    @POST
+    @Path("/replaced")
+    @Transactional
+    public Response replaced(@RestPath long id, @RestPath int number) {
+        Letter letter = sheets.findForChange(id, number);
+        if (letters.signed(letter).isEmpty()) {
+            return sheets.conflict(letter, merged(letter, posted.read()), "A draft is put right where it is; a second letter is for a signed one.");
+        }
+        Letter second = letters.replacing(letter).orElseGet(() -> desks.beginInPlaceOf(letter, account.get()));
+        audit.record("drafted letter in place of another", letter.caseFile().patient().id(), id, second.reference() + " for " + letter.reference());
+        return Answers.seeOther(LetterView.path(second));
     }
 
     private void requireOpenGate(Letter letter, LocalDate day, Form form) {
         LetterKind kind = content.kind(letter.kind());
-        boolean open = kind.gate() == LetterKind.GateRule.NONE || letters.override(letter).isPresent()
+        boolean open = kind.gate() == LetterKind.GateRule.NONE || !letter.reader().kind().needsConsent() || letters.override(letter).isPresent()
                 || consents.latest(letter.caseFile(), letter.reader()).map(consent -> consent.given().on(day))
                         .filter(gate -> gate == Gate.IN_FORCE).isPresent();
         if (!open) {
@@ -102,7 +126,7 @@ class LetterRecordPages {
         }
     }
 
-    private Response event(Letter letter, Form form, LetterEvent.Kind kind, String action) {
+    private Response event(Letter letter, Form form, LetterEvent.Kind kind, LocalDate replyBy, String action) {
         LocalDate today = LocalDate.now(clock);
         LocalDate day = form.requiredDate("happenedOn", "Day");
         if (day != null && (day.isAfter(today) || day.isBefore(letter.caseFile().openedOn()))) {
@@ -113,7 +137,7 @@ class LetterRecordPages {
         if (form.hasErrors()) {
             return sheets.unprocessable(letter, merged(letter, form));
         }
-        letters.add(new LetterEvent(letter, kind, day, how, note, account.get(), Instant.now(clock)));
+        letters.add(new LetterEvent(letter, kind, day, how, note, account.get(), Instant.now(clock)).answerBy(replyBy));
         audit.record(action, letter.caseFile().patient().id(), letter.caseFile().id(), letter.reference());
         return Answers.seeOther(LetterView.path(letter));
     }

@@ -13,6 +13,7 @@ import org.steadwork.casefile.CaseHead;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.web.Answers;
+import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 
 /** Makes the page of a letter, as a draft on the desk or as it was signed; several resources answer with it. */
@@ -30,7 +31,7 @@ class LetterSheets {
 
     /** What the page of a signed letter shows. */
     public record SignedView(String path, String title, SignedLetter letter, List<Integer> pages, boolean untouched, List<LetterEvent> events,
-                             LetterWithdrawal withdrawal) {
+                             LetterWithdrawal withdrawal, String consentWithdrawn, String replacedBy, String replacedByPath) {
     }
 
     @Inject
@@ -38,6 +39,9 @@ class LetterSheets {
 
     @Inject
     Letters letters;
+
+    @Inject
+    Consents consents;
 
     @Inject
     LetterDesk desks;
@@ -76,6 +80,11 @@ class LetterSheets {
         return Templates.letterState(LetterView.of(desk, content.matrix(), LetterForm.show(letter, desk.sections())), true);
     }
 
+    /** Says that the consent a letter rested on was withdrawn later; null when it was not. */
+    private String consentWithdrawn(Letter letter) {
+        return consents.latest(letter.caseFile(), letter.reader()).map(Consent::withdrawnOn).map(Dates::shown).orElse(null);
+    }
+
     private TemplateInstance draft(CaseHead head, Letter letter, Form typed, String note) {
         Desk desk = desks.look(letter, account.get());
         Form form = typed == null ? LetterForm.show(letter, desk.sections()) : typed;
@@ -85,7 +94,8 @@ class LetterSheets {
     private TemplateInstance signed(CaseHead head, Letter letter, SignedLetter signed, Form typed, String note) {
         SignedView view = new SignedView(LetterView.path(letter), content.title(letter.kind()), signed,
                 IntStream.rangeClosed(1, signed.pages()).boxed().toList(), signed.untouched(), letters.events(letter),
-                letters.withdrawal(letter).orElse(null));
+                letters.withdrawal(letter).orElse(null), consentWithdrawn(letter), letters.replacing(letter).map(Letter::reference).orElse(null),
+                letters.replacing(letter).map(LetterView::path).orElse(null));
         return Templates.signedLetter(head, view, typed == null ? Form.empty() : typed, note);
     }
 }

@@ -37,12 +37,12 @@ public record LetterView(String path, String title, String to, String readerKey,
         Letter letter = desk.letter();
         LetterKind kind = desk.kind();
         boolean overridable = kind.gate() == LetterKind.GateRule.CONSENT_OR_OVERRIDE
-                && desk.gate() != Gate.IN_FORCE && desk.override().isEmpty();
+                && letter.reader().kind().needsConsent() && desk.gate() != Gate.IN_FORCE && desk.override().isEmpty();
         return new LetterView(path(letter), kind.title(), letter.reader().name(), letter.reader().key(), letter.version(),
                 Dates.shown(letter.savedAt()) + " by " + letter.savedBy().displayName() + ", version " + letter.version(),
                 parts(desk, matrix, form), IntStream.rangeClosed(1, desk.file().pages()).boxed().toList(), desk.checks(),
                 rows(desk, matrix), desk.heldBack(), desk.events(), desk.stopped(), overridable,
-                kind.seenFirst() == LetterKind.SeenFirst.REQUIRED, desk.override().orElse(null), kind.must(), kind.mustNot());
+                kind.seenFirst() == LetterKind.SeenFirst.REQUIRED && letter.reader().kind().needsConsent(), desk.override().orElse(null), kind.must(), kind.mustNot());
     }
 
     static String path(Letter letter) {

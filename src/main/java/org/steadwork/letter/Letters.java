@@ -3,6 +3,8 @@ package org.steadwork.letter;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,7 +17,7 @@ class Letters {
 
     /** Returns one letter of a case with everything its page shows. */
     Optional<Letter> numbered(long caseId, int number) {
-        return db.createQuery("from Letter l join fetch l.caseFile c join fetch c.clinician join fetch l.patient p left join fetch p.employer"
+        return db.createQuery("from Letter l join fetch l.caseFile c join fetch c.clinician join fetch l.patient p left join fetch p.employer left join fetch l.replaces"
                         + " left join fetch p.doctor left join fetch l.correspondent left join fetch l.employer join fetch l.draftedBy join fetch l.savedBy"
                         + " where c.id = ?1 and l.number = ?2", Letter.class)
                 .setParameter(1, caseId).setParameter(2, number).getResultStream().findFirst();
@@ -30,7 +32,7 @@ class Letters {
 
     /** Returns the letters of a case, the newest first, each with what is known of its signature. */
     List<LetterRow> ofCase(long caseId) {
-        return db.createQuery("select l.number, l.kind, coalesce(s.recipientName, e.contactName, c.name), coalesce(e.name, c.organisation), l.savedAt,"
+        return db.createQuery("select l.number, l.kind, coalesce(s.recipientName, e.contactName, c.name), coalesce(e.name, c.organisation, 'The worker'), l.savedAt,"
                         + " sv.displayName, s.signedAt, sg.displayName, s.pages, w.withdrawnAt from Letter l left join l.employer e left join l.correspondent c join l.savedBy sv"
                         + " left join SignedLetter s on s.letterId = l.id left join s.signedBy sg left join LetterWithdrawal w on w.letterId = l.id"
                         + " where l.caseFile.id = ?1 order by l.number desc", LetterRow.class)
@@ -75,6 +77,33 @@ class Letters {
     List<LetterEvent> events(Letter letter) {
         return db.createQuery("from LetterEvent e join fetch e.recordedBy where e.letter = ?1 order by e.id desc", LetterEvent.class)
                 .setParameter(1, letter).getResultList();
+    }
+
+    /** Returns the draft or letter that takes the place of another, if one was begun. */
+    Optional<Letter> replacing(Letter wrong) {
+        return db.createQuery("from Letter l join fetch l.caseFile join fetch l.patient where l.replaces = ?1 order by l.number desc", Letter.class)
+                .setParameter(1, wrong).getResultStream().findFirst();
+    }
+
+    /** Returns the drafts of a day: those saved on it, and those of cases that were seen on it. */
+    List<Letter> draftsOf(LocalDate day, Instant from, Instant to) {
+        return db.createQuery("from Letter l join fetch l.caseFile c join fetch c.clinician join fetch l.patient p left join fetch p.employer"
+                        + " left join fetch p.doctor left join fetch l.correspondent left join fetch l.employer join fetch l.draftedBy join fetch l.savedBy"
+                        + " left join fetch l.replaces where not exists (select 1 from SignedLetter s where s.letterId = l.id)"
+                        + " and (l.savedAt >= ?1 and l.savedAt < ?2 or exists (select 1 from Visit v where v.caseFile = c and v.visitedOn = ?3))"
+                        + " order by l.savedAt, l.id", Letter.class)
+                .setParameter(1, from).setParameter(2, to).setParameter(3, day).getResultList();
+    }
+
+    /** Returns the signed letter with a fingerprint. */
+    Optional<SignedLetter> withFingerprint(String sha256) {
+        return db.createQuery("from SignedLetter s join fetch s.signedBy where s.sha256 = ?1", SignedLetter.class).setParameter(1, sha256)
+                .getResultStream().findFirst();
+    }
+
+    Optional<Letter> find(long letterId) {
+        return db.createQuery("from Letter l join fetch l.caseFile c join fetch l.patient where l.id = ?1", Letter.class).setParameter(1, letterId)
+                .getResultStream().findFirst();
     }
 
     void add(Object record) {

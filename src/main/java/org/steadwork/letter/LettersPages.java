@@ -33,7 +33,7 @@ class LettersPages {
     }
 
     /** A letter with the title of its kind. */
-    public record Listed(LetterRow row, String title) {
+    public record Listed(LetterRow row, String title, String consentWithdrawn) {
     }
 
     /** A consent as listed. */
@@ -59,8 +59,11 @@ class LettersPages {
     public Response letters(@RestPath long id) {
         CaseHead head = heads.open(id, CaseTab.LETTERS);
         List<Offer> offers = content.kinds().stream().map(kind -> new Offer(kind.key(), kind.offer())).toList();
-        List<Listed> listed = letters.ofCase(id).stream().map(row -> new Listed(row, content.title(row.kind()))).toList();
-        return Answers.page(Templates.caseLetters(head, offers, listed, consents.ofCase(id).stream().map(this::row).toList()));
+        List<Consent> given = consents.ofCase(id);
+        List<Listed> listed = letters.ofCase(id).stream().map(row -> new Listed(row, content.title(row.kind()), row.signed() ? given.stream()
+                .filter(consent -> consent.recipientName().equals(row.to())).findFirst().map(Consent::withdrawnOn).map(Dates::shown).orElse(null) : null))
+                .toList();
+        return Answers.page(Templates.caseLetters(head, offers, listed, given.stream().map(this::row).toList()));
     }
 
     private ConsentRow row(Consent consent) {

@@ -1,9 +1,11 @@
 package org.steadwork.letter;
 
+import io.quarkus.qute.RawString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -31,7 +33,12 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
      * @param standing true for words that must stay in the letter
      * @param columns  headings when it is a table, else empty
      */
-    public record Section(String key, String heading, List<Block> blocks, boolean standing, List<String> columns, List<List<String>> rows) {
+    public record Section(String key, String heading, List<Block> blocks, boolean standing, List<String> columns, List<List<String>> rows,
+                          List<Drawing> drawings) {
+
+        public boolean drawn() {
+            return !drawings.isEmpty();
+        }
 
         public boolean table() {
             return !columns.isEmpty();
@@ -41,6 +48,15 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
         public String words() {
             return String.join(" ", blocks.stream().flatMap(block -> block.lines().stream()).toList());
         }
+    }
+
+    /**
+     * A drawing with its words.
+     *
+     * @param svg    the drawing; null where there is none for the words
+     * @param beside true when the words stand beside it, false for below
+     */
+    public record Drawing(RawString svg, boolean beside, List<String> words) {
     }
 
     /** A paragraph, or a list of points. */
@@ -65,13 +81,15 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
         return sections.stream().filter(Section::standing).toList();
     }
 
-    static List<Section> sections(List<SectionKind> kinds, Map<String, String> texts) {
+    /** @param drawings draws what the text of a section names */
+    static List<Section> sections(List<SectionKind> kinds, Map<String, String> texts, BiFunction<SectionKind, String, List<Drawing>> drawings) {
         List<Section> sections = new ArrayList<>();
         for (SectionKind kind : kinds) {
             String text = APOSTROPHE.matcher(texts.getOrDefault(kind.key(), "").strip()).replaceAll("’");
             if (!text.isEmpty()) {
                 sections.add(kind.table() ? table(kind, text)
-                        : new Section(kind.key(), kind.heading(), blocks(text), kind.standing().isPresent(), List.of(), List.of()));
+                        : new Section(kind.key(), kind.heading(), kind.drawing().isPresent() ? List.of() : blocks(text), kind.standing().isPresent(),
+                                List.of(), List.of(), kind.drawing().isPresent() ? drawings.apply(kind, text) : List.of()));
             }
         }
         return sections;
@@ -83,7 +101,7 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
         List<Integer> used = IntStream.range(0, kind.columns().size()).filter(column -> rows.stream().anyMatch(row -> !row.get(column).isEmpty()))
                 .boxed().toList();
         return new Section(kind.key(), kind.heading(), List.of(), false, used.stream().map(kind.columns()::get).toList(),
-                rows.stream().map(row -> used.stream().map(row::get).toList()).toList());
+                rows.stream().map(row -> used.stream().map(row::get).toList()).toList(), List.of());
     }
 
     /** Lines that begin with a dash become a list; every other line is a paragraph. */

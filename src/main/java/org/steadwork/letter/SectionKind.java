@@ -16,10 +16,17 @@ import org.steadwork.letter.disclosure.InformationCategory;
  * @param start       the words a draft begins with; may be empty; {@code {name}} stands for a value of the case
  * @param columns     headings of the columns when the section is a table; empty for plain text
  * @param standing    set when the section holds words that must stay
+ * @param drawing     what the lines of the section name to be drawn; empty for plain text and tables
+ * @param needsTick   true when the letter cannot be signed until the reader may have this section
  * @param keeps       phrases that a rewording must still hold, any case; empty unless standing
  */
 record SectionKind(String key, String heading, InformationCategory information, boolean required, String hint, String start,
-                   List<String> columns, Optional<Standing> standing, List<String> keeps) {
+                   List<String> columns, Optional<Drawn> drawing, boolean needsTick, Optional<Standing> standing, List<String> keeps) {
+
+    /** What a section can draw. */
+    enum Drawn {
+        TREND, EXERCISES
+    }
 
     SectionKind {
         columns = List.copyOf(columns);

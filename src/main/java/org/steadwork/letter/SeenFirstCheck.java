@@ -14,6 +14,9 @@ final class SeenFirstCheck {
 
     /** {@code events} are those of the letter, the newest first. */
     static Optional<Check> check(LetterKind kind, Letter letter, List<LetterEvent> events) {
+        if (!letter.reader().kind().needsConsent()) {
+            return Optional.empty();
+        }
         return switch (kind.seenFirst()) {
             case IS_THE_READER -> Optional.empty();
             case COPY_AT_ONCE, OFFERED -> Optional.of(Check.look(KEY, "worker’s copy", kind.seenFirst().label()));

@@ -66,6 +66,10 @@ class Signing {
         String answers = desk.asked().stream().map(check -> check.text() + " Answer: " + confirmed.get(check.key())).collect(Collectors.joining("\n"));
         letters.add(new SignedLetter(letter, signer, Instant.now(clock), printer.signed(letter, desk.kind(), desk.sections(), signer),
                 basis(desk), answers.isEmpty() ? null : answers));
+        if (letter.replaces() != null && letters.withdrawal(letter.replaces()).isEmpty()) {
+            letters.signed(letter.replaces()).ifPresent(wrong -> letters.add(new LetterWithdrawal(wrong, signer, Instant.now(clock),
+                    "Our letter " + letter.reference() + " takes its place.")));
+        }
         letters.flush();
         audit.record("signed letter", letter.caseFile().patient().id(), caseId, letter.reference());
     }

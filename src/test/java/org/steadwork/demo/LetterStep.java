@@ -33,7 +33,8 @@ final class LetterStep implements WalkStep {
     public void walk(WalkedVisit visit) {
         visit.demo().entries("consents").stream().filter(consent -> consent.text("kind").equals("c3") && !consent.flag("refused")
                 && consent.text("on").equals(visit.day().toString())).forEach(consent -> consent(visit, consent));
-        visit.entry().entries("letters").stream().filter(letter -> kinds.contains(letter.text("kind"))).forEach(letter -> write(visit, letter));
+        visit.entry().entries("letters").stream().filter(letter -> kinds.contains(letter.text("kind")) && !letter.text("recipient").equals("worker"))
+                .forEach(letter -> write(visit, letter));
     }
 
     private static void consent(WalkedVisit visit, Entry consent) {
@@ -108,7 +109,7 @@ final class LetterStep implements WalkStep {
         }
         for (Map.Entry<String, String> text : words.texts().entrySet()) {
             String field = "text-" + text.getKey();
-            if (!text.getKey().equals("symptoms") || form.offers(field)) { // what the consent does not cover is not offered
+            if (form.offers(field)) { // what the consent does not cover is not offered
                 form.set(field, text.getKey().equals("findings") ? form.value(field) + "\n" + text.getValue() : text.getValue());
             }
         }

@@ -1,0 +1,157 @@
+package org.steadwork.letter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.steadwork.account.Account;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.demo.OnH2;
+import org.steadwork.letter.disclosure.InformationCategory;
+import org.steadwork.letter.disclosure.Recipient;
+import org.steadwork.letter.disclosure.Rule;
+import org.steadwork.letter.pdf.PrintedPages;
+import org.steadwork.people.Correspondent;
+import org.steadwork.people.Employer;
+
+/**
+ * The property the whole of disclosure serves, over every case of the demo clinic: whatever was ticked, nothing that was held back
+ * from a reader can be found in the text of the PDF that reader gets.
+ */
+@QuarkusTest
+@TestProfile(OnH2.class)
+class DisclosureOverDemoTest {
+
+    private static final long SEED = 20301216;
+    private static final int RANDOM_STATES = 2;
+    private static final int SHORTEST_TELLING_PART = 12;
+
+    @Inject
+    EntityManager db;
+
+    @Inject
+    LetterDesk desk;
+
+    @Inject
+    LetterContent content;
+
+    @Inject
+    LetterPrinter printer;
+
+    @Inject
+    Clock clock;
+
+    private final Random random = new Random(SEED);
+    private int printed;
+    private int heldBack;
+
+    @Test
+    @Transactional
+    public void nothingHeldBackReachesTheText() {
+        List<String> leaks = new ArrayList<>();
+        Account author = db.createQuery("from Account a order by a.id", Account.class).setMaxResults(1).getSingleResult();
+        List<CaseFile> files = db.createQuery("from CaseFile c join fetch c.patient p left join fetch p.employer left join fetch p.doctor order by c.id",
+                CaseFile.class).getResultList();
+        assertEquals(12, files.size());
+        for (CaseFile file : files) {
+            List<LetterFact> facts = desk.facts(file);
+            for (LetterKind kind : content.kinds()) {
+                for (Recipient recipient : kind.recipients()) {
+                    states(recipient).forEach(ticked -> leaks.addAll(leaks(file, kind, recipient, ticked, facts, author)));
+                }
+            }
+        }
+        assertTrue(printed > 300, printed + " letters");
+        assertTrue(heldBack > 2000, heldBack + " facts held back");
+        assertTrue(leaks.isEmpty(), () -> "Seed " + SEED + ": " + leaks.size() + " leaks: " + leaks.stream().limit(10).toList());
+    }
+
+    /** The search can find: what a doctor's letter holds and the employer's does not is found in the doctor's. */
+    @Test
+    @Transactional
+    public void theSearchFindsWhatIsThere() {
+        CaseFile file = db.createQuery("from CaseFile c join fetch c.patient order by c.id", CaseFile.class).setMaxResults(1).getSingleResult();
+        Account author = db.createQuery("from Account a order by a.id", Account.class).setMaxResults(1).getSingleResult();
+        List<LetterFact> facts = desk.facts(file);
+        String text = text(file, content.kind("routine_referral"), Recipient.DOCTOR, Set.of(), facts, author);
+        List<LetterFact> hidden = facts.stream().filter(fact -> fact.category() == InformationCategory.PAIN_SCORES).toList();
+        assertTrue(hidden.stream().anyMatch(fact -> telling(fact, Set.of()).stream().anyMatch(text::contains)), text);
+    }
+
+    private List<Set<InformationCategory>> states(Recipient recipient) {
+        List<InformationCategory> ticks = Arrays.stream(InformationCategory.values())
+                .filter(category -> content.matrix().cell(category, recipient).rule() != Rule.ALLOWED).toList();
+        Set<Set<InformationCategory>> states = new LinkedHashSet<>(List.of(Set.of()));
+        // what may never go is ticked as well: it must change nothing
+        states.add(ticks.isEmpty() ? Set.of() : EnumSet.copyOf(ticks));
+        for (int i = 0; i < RANDOM_STATES && !ticks.isEmpty(); i++) {
+            states.add(ticks.stream().filter(category -> random.nextBoolean()).collect(Collectors.toSet()));
+        }
+        return List.copyOf(states);
+    }
+
+    private List<String> leaks(CaseFile file, LetterKind kind, Recipient recipient, Set<InformationCategory> ticked, List<LetterFact> facts, Account author) {
+        String text = text(file, kind, recipient, ticked, facts, author);
+        printed++;
+        Set<String> open = new LinkedHashSet<>();
+        List<LetterFact> hidden = new ArrayList<>();
+        for (LetterFact fact : facts) {
+            boolean allowed = content.matrix().decide(fact.category(), new org.steadwork.letter.disclosure.Reader(recipient,
+                    org.steadwork.letter.disclosure.Gate.IN_FORCE, ticked)).allowed();
+            if (allowed) {
+                open.add(plain(fact.text()));
+            } else {
+                hidden.add(fact);
+            }
+        }
+        heldBack += hidden.size();
+        return hidden.stream().flatMap(fact -> telling(fact, open).stream()).distinct().filter(text::contains)
+                .map(part -> file.patient().name() + ", " + kind.key() + " to " + recipient + " with " + ticked + ": '" + part + "'").toList();
+    }
+
+    /** Returns the parts of a fact long enough to tell something, without those that an allowed fact says as well. */
+    private static Set<String> telling(LetterFact fact, Set<String> open) {
+        return Arrays.stream(fact.text().split("[.;:,\\n\\t]")).map(DisclosureOverDemoTest::plain)
+                .filter(part -> part.length() >= SHORTEST_TELLING_PART).filter(part -> open.stream().noneMatch(words -> words.contains(part)))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private String text(CaseFile file, LetterKind kind, Recipient recipient, Set<InformationCategory> ticked, List<LetterFact> facts, Account author) {
+        Composer composer = desk.composer();
+        Map<String, String> texts = composer.draft(kind, recipient, ticked, facts, desk.values(file, Optional.empty())).texts();
+        Letter letter = new Letter(file, 1, kind.key(), reader(file, recipient), texts, author, Instant.now(clock));
+        return plain(PrintedPages.text(printer.draft(letter, kind, composer.sections(kind, recipient, ticked), author).bytes()));
+    }
+
+    private static LetterReader reader(CaseFile file, Recipient recipient) {
+        return switch (recipient) {
+            case WORKER -> LetterReader.of(file.patient());
+            case EMPLOYER -> LetterReader.of(new Employer("Quayside Works"));
+            case INSURER -> LetterReader.of(new Correspondent(Correspondent.Kind.INSURER, "Claims desk"));
+            case SPECIALIST -> LetterReader.of(new Correspondent(Correspondent.Kind.SPECIALIST, "Ward 4"));
+            default -> LetterReader.of(new Correspondent(Correspondent.Kind.DOCTOR, "Dr Q. Quill"));
+        };
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ').replace('’', '\'').replaceAll("\\s+", " ").replaceAll("^- ", "").strip().toLowerCase(Locale.ROOT);
+    }
+}
