@@ -65,7 +65,7 @@ public class ApiDocument implements OASFilter {
         return object().description("What the calculator answers; result holds the values not rounded.")
                 .addProperty("calculator", text()).addProperty("title", text()).addProperty("limits", list(text())).addProperty("standing", text())
                 .addProperty("headlines", list(object().addProperty("label", text()).addProperty("value", text()).addProperty("unit", text())))
-                .addProperty("band", text()).addProperty("result", object())
+                .addProperty("band", text()).addProperty("mark", text()).addProperty("result", object())
                 .addProperty("working", list(object().addProperty("what", text()).addProperty("rule", text()).addProperty("value", text())
                         .addProperty("unit", text())))
                 .addProperty("notes", list(text())).addProperty("drawing", OASFactory.createSchema().type(List.of(SchemaType.STRING, SchemaType.NULL)))

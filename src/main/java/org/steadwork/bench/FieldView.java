@@ -5,7 +5,7 @@ import java.util.List;
 import org.steadwork.web.Option;
 
 /** One input as its form shows it, under its path; rows and items hold the fields of their own. */
-record FieldView(Input input, String path, List<List<FieldView>> rows) {
+public record FieldView(Input input, String path, List<List<FieldView>> rows) {
 
     private static final int LONG_TEXT = 120;
     private static final int MANY = 6;

@@ -2,8 +2,6 @@ package org.steadwork.letter;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -12,7 +10,6 @@ import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.Visits;
 import org.steadwork.letter.disclosure.InformationCategory;
-import org.steadwork.people.Patient;
 import org.steadwork.web.Dates;
 
 /** What the case itself says: age, complaint, history, attendance. */
@@ -22,14 +19,9 @@ class CaseFacts implements LetterFacts {
     @Inject
     Visits visits;
 
-    @Inject
-    Clock clock;
-
     @Override
     public List<LetterFact> of(CaseFile file) {
-        Patient patient = file.patient();
         List<LetterFact> facts = new ArrayList<>();
-        facts.add(new LetterFact(InformationCategory.IDENTITY, "background", "Age " + patient.ageOn(LocalDate.now(clock)) + ".", "date of birth"));
         facts.add(new LetterFact(InformationCategory.SYMPTOMS, "symptoms", file.complaint()
                 + (file.onsetOn() == null ? "; when it began is not established." : ", reported since " + Dates.inLetter(file.onsetOn()) + "."), "the case"));
         if (file.history() != null) {

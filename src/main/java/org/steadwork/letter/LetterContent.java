@@ -8,7 +8,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.NotFoundException;
 import java.util.Collection;
+import java.util.stream.Stream;
 import org.steadwork.letter.disclosure.Matrix;
+import org.steadwork.workplace.WorkplaceContent;
 
 /** The content letters are made from, read and checked once at the start. */
 @ApplicationScoped
@@ -17,6 +19,9 @@ class LetterContent {
 
     @Inject
     Engine engine;
+
+    @Inject
+    WorkplaceContent criteria;
 
     private Matrix matrix;
     private LetterKinds kinds;
@@ -27,7 +32,7 @@ class LetterContent {
     void read() {
         matrix = DisclosureContent.read();
         kinds = LetterKinds.read(matrix);
-        watchWords = WatchWords.read();
+        watchWords = WatchWords.read().sparing(criteria.criteria().stream().flatMap(one -> Stream.of(one.label(), one.adjustment())).toList());
         redFlagWords = RedFlagWords.read();
         for (LetterKind kind : kinds.all()) {
             template(kind);

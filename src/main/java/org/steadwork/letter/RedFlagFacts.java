@@ -138,9 +138,9 @@ class RedFlagFacts implements LetterFacts {
         }
     }
 
-    /** Names the negatives a reader in a hurry looks for, those whose "yes" would not wait, and counts the others. */
+    /** Names the negatives a reader in a hurry looks for, those whose "yes" would be an emergency, and counts the others. */
     private String negatives(List<String> keys) {
-        List<String> pressing = keys.stream().filter(key -> content.redFlagWords().urgency(key).atLeast(Urgency.SAME_DAY)).toList();
+        List<String> pressing = keys.stream().filter(key -> content.redFlagWords().urgency(key) == Urgency.EMERGENCY_NOW).toList();
         int others = keys.size() - pressing.size();
         if (pressing.isEmpty()) {
             return upperFirst(names(keys)) + ".";

@@ -30,10 +30,13 @@ class ScoreFacts implements LetterFacts {
     public List<LetterFact> of(CaseFile file) {
         List<LetterFact> facts = new ArrayList<>();
         for (MeasureCourse course : measures.of(file.id())) {
-            if (course.latest().isPresent()) {
-                boolean pain = course.instrument().key().startsWith(PAIN);
-                facts.add(new LetterFact(pain ? InformationCategory.PAIN_SCORES : InformationCategory.OUTCOME_SCORES, pain ? "pain" : "scores",
-                        words(course), "outcomes"));
+            boolean pain = course.instrument().key().startsWith(PAIN);
+            // a single number for pain stands with the report of the symptoms already
+            if (course.points().size() > (pain ? 1 : 0)) {
+                // a screen asks about mood and outlook, so its score is as private as notes about them
+                InformationCategory category = pain ? InformationCategory.PAIN_SCORES
+                        : course.instrument().outcome() ? InformationCategory.OUTCOME_SCORES : InformationCategory.PSYCHOSOCIAL_NOTES;
+                facts.add(new LetterFact(category, "scores", words(course), "outcomes"));
             }
         }
         return facts;

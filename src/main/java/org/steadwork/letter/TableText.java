@@ -23,11 +23,11 @@ final class TableText {
         return rows;
     }
 
-    /** Joins cells, given row after row, to a text; rows of blanks fall away. */
+    /** Joins cells, given row after row, to a text; rows of blanks fall away, a last row that is short stays. */
     static String of(List<String> cells, int columns) {
         List<String> lines = new ArrayList<>();
-        for (int from = 0; from + columns <= cells.size(); from += columns) {
-            List<String> row = cells.subList(from, from + columns).stream().map(cell -> cell.replaceAll("[\\t\\r\\n]+", " ").strip()).toList();
+        for (int from = 0; from < cells.size(); from += columns) {
+            List<String> row = cells.subList(from, Math.min(from + columns, cells.size())).stream().map(cell -> cell.replaceAll("[\\t\\r\\n]+", " ").strip()).toList();
             if (!row.stream().allMatch(String::isEmpty)) {
                 lines.add(row.stream().collect(Collectors.joining("\t")));
             }

@@ -1,6 +1,7 @@
 package org.steadwork.letter;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.steadwork.letter.disclosure.InformationCategory;
  * list cannot know everything: finding nothing is no proof that nothing is there.
  */
 final class WatchWords {
+
+    private static final String REGIONS = "region_names";
 
     private final List<Group> groups;
 
@@ -47,10 +50,17 @@ final class WatchWords {
                 throw row.problem("has neither words nor a pattern");
             }
             List<String> except = row.texts("except");
-            groups.add(new Group(row.constant("information", InformationCategory.class), patterns,
+            groups.add(new Group(row.text("key"), row.constant("information", InformationCategory.class), patterns,
                     except.isEmpty() ? Pattern.compile("(?!)") : wholeWords(except)));
         }
         return new WatchWords(List.copyOf(groups));
+    }
+
+    /** Returns these words with phrases taken out of the names of regions: the names of things at a work place tell nothing of a body. */
+    WatchWords sparing(Collection<String> phrases) {
+        return new WatchWords(groups.stream().map(group -> group.key.equals(REGIONS)
+                ? new Group(group.key, group.category, group.patterns, Pattern.compile(group.except.pattern() + "|" + wholeWords(phrases).pattern(),
+                        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)) : group).toList());
     }
 
     /** Returns the words in a text that belong to a category, as written, each once. */
@@ -70,7 +80,7 @@ final class WatchWords {
         return found;
     }
 
-    private static Pattern wholeWords(List<String> words) {
+    private static Pattern wholeWords(Collection<String> words) {
         String any = words.stream().map(word -> Pattern.quote(word).replace(" ", "\\E\\s+\\Q")).collect(Collectors.joining("|"));
         return Pattern.compile("(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
@@ -83,6 +93,6 @@ final class WatchWords {
         }
     }
 
-    private record Group(InformationCategory category, List<Pattern> patterns, Pattern except) {
+    private record Group(String key, InformationCategory category, List<Pattern> patterns, Pattern except) {
     }
 }

@@ -194,5 +194,6 @@ class LetterContentTest {
         assertEquals("a\tb c\nd\te", text);
         assertEquals(List.of(List.of("a", "b c"), List.of("d", "e")), TableText.rows(text, 2));
         assertEquals(List.of(List.of("only", "")), TableText.rows("only", 2));
+        assertEquals("a\tb\nc", TableText.of(List.of("a", "b", "c"), 2));
     }
 }

@@ -114,7 +114,7 @@ class LetterWiringTest {
     void scoresAndExercisesGoToADoctorAndNeverToAnEmployer() {
         LetterCases.Made made = cases.make();
         cases.fill(made);
-        Visitor doctor = steps.draft(made, "urgent_referral", made.doctorKey());
+        Visitor doctor = steps.draft(made, "routine_referral", made.doctorKey());
         assertTrue(field(doctor, "text-scores").contains("Neck Disability Index") && field(doctor, "text-scores").contains("measurement error"), field(doctor, "text-scores"));
         cases.consent(made, cases.employer(made), cases.today().plusDays(5), InformationCategory.values());
         Visitor employer = steps.draft(made, "employer_report", made.employerKey());

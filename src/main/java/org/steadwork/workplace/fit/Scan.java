@@ -72,9 +72,9 @@ final class Scan {
         return scan(fitted, false);
     }
 
-    /** Returns what the best setting costs another body, without asking which of several free ones is the best. */
-    double leastCost(Body fitted) {
-        return model.cost(scan(fitted, true), fitted);
+    /** Returns a setting that costs as little as any, tier by tier, without asking which of several that cost nothing is the best. */
+    Settings bestByCost(Body fitted) {
+        return scan(fitted, true);
     }
 
     private Settings scan(Body fitted, boolean anyThatIsFree) {
