@@ -82,13 +82,9 @@ public class DueMeasures {
             return visit >= always.get().fromVisit()
                     && courses.stream().noneMatch(other -> always.get().insteadOf().contains(other.instrument().key()));
         }
-        return !instrument.regions().isEmpty() && instruments.leads(instrument, regions)
-                && courses.stream().noneMatch(other -> other.instrument().outcome() && sameRegion(other.instrument(), instrument, regions));
-    }
-
-    // a region that has a measure already is not asked for another
-    private static boolean sameRegion(Instrument other, Instrument instrument, Collection<String> regions) {
-        return regions.stream().anyMatch(region -> other.regions().contains(region) && instrument.regions().contains(region));
+        // one region measure is enough to begin with: the one of the region that hurts most
+        return instruments.leads(instrument, regions.stream().limit(1).toList())
+                && courses.stream().noneMatch(other -> other.instrument().outcome() && !other.instrument().regions().isEmpty());
     }
 
     private static Due due(long caseId, LocalDate on, Instrument instrument, Optional<MeasureCourse> course) {

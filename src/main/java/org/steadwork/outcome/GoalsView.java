@@ -6,7 +6,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.steadwork.outcome.scoring.GoalAttainment;
+import java.util.Optional;
+import org.steadwork.outcome.scoring.GoalCourse;
+import org.steadwork.outcome.scoring.RatedGoal;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 import org.steadwork.web.Option;
@@ -56,31 +58,37 @@ record GoalsView(long caseId, Form form, LocalDate today, List<Goal> goals, List
         return ratings.stream().filter(rating -> rating.goal().id().equals(goal.id())).max(Comparator.comparing(GoalRating::ratedOn)).orElse(null);
     }
 
-    /** The goals that count: standing and rated; a goal given up or not rated leaves both times with its weight. */
-    public List<Goal> counted() {
+    private List<RatedGoal> rated() {
+        return goals.stream().map(goal -> new RatedGoal(goal.words(), goal.weightInAll(), Optional.of(goal.startsAt()),
+                Optional.ofNullable(latest(goal)).map(GoalRating::attained), goal.state() == GoalState.GIVEN_UP
+                        ? goal.whyGivenUp() == null ? "no reason was recorded" : goal.whyGivenUp() : "")).toList();
+    }
+
+    /** The T-score at the start and now, on the goals that stand and are rated; null while none is. */
+    public GoalCourse attainment() {
+        return GoalCourse.of(rated()).orElse(null);
+    }
+
+    /** The goals that do not count, each with its reason, at both times. */
+    public List<GoalCourse.LeftOut> leftOut() {
+        return GoalCourse.leftOut(rated());
+    }
+
+    private List<Goal> counted() {
         return standing().stream().filter(goal -> latest(goal) != null).toList();
     }
 
-    public long notRated() {
-        return standing().size() - counted().size();
-    }
-
-    /** The T-score now and at the start on the same goals and weights, in words; blank while no goal is rated. */
     public String tNow() {
-        return counted().isEmpty() ? "" : shown(t(counted().stream().map(goal -> latest(goal).attained()).toList()));
+        return attainment() == null ? "" : shown(attainment().now());
     }
 
     public String tStart() {
-        return counted().isEmpty() ? "" : shown(t(counted().stream().map(Goal::startsAt).toList()));
+        return attainment() == null ? "" : shown(attainment().start());
     }
 
     public String tChange() {
-        if (counted().isEmpty()) {
-            return "";
-        }
-        double change = t(counted().stream().map(goal -> latest(goal).attained()).toList()) - t(counted().stream().map(Goal::startsAt).toList());
-        String text = shown(change);
-        return text.startsWith("\u2212") || text.equals("0.0") ? text : "+" + text;
+        String text = attainment() == null ? "" : shown(attainment().change());
+        return text.isEmpty() || text.startsWith("\u2212") || text.equals("0.0") ? text : "+" + text;
     }
 
     /** The inputs of the T-score, a line a goal. */
@@ -101,10 +109,6 @@ record GoalsView(long caseId, Form form, LocalDate today, List<Goal> goals, List
             sum += weight;
         }
         return "50 + 10 \u00d7 " + signed(weighted).replace("+", "") + " \u00f7 \u221a(0.7 \u00d7 " + squares + " + 0.3 \u00d7 " + sum + "\u00b2) = " + tNow();
-    }
-
-    private double t(List<Integer> attained) {
-        return GoalAttainment.tScore(attained, counted().stream().map(Goal::weightInAll).toList());
     }
 
     private static String weights(Goal goal) {

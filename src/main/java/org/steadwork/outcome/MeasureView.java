@@ -78,7 +78,7 @@ public record MeasureView(MeasureCourse course, String chart) {
 
     /** Says when measuring again could tell anything; blank when it cannot be said. */
     public String remeasure() {
-        return Remeasure.of(course).map(Remeasure::words).orElse("");
+        return MeasureAgain.words(course);
     }
 
     /** Every published amount of change with its source and how sure the figure is, errors first. */

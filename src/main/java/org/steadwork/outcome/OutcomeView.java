@@ -25,6 +25,11 @@ record OutcomeView(long caseId, Form form, ScoreGrid grid, List<MeasureView> mea
         return measures.size() < 2 ? List.of() : measures.subList(1, measures.size());
     }
 
+    /** The single ratings that are due, with their fields. */
+    public List<ScoreGrid.Row> dueRatings() {
+        return grid.rows().stream().filter(row -> row.due() && row.field() != null).toList();
+    }
+
     /** What got worse stands before everything else. */
     public List<MeasureView> worse() {
         return measures.stream().filter(MeasureView::worse).toList();

@@ -73,7 +73,7 @@ class OutcomeViews {
         List<String> standstill = outcomes.stream().filter(course -> Standstill.reached(course, file.nextReviewOn(), set)).map(Standstill::words).toList();
         Rating rating = outcomes.isEmpty() ? null : Rating.beside(outcomes.get(0), courses).orElse(null);
         return new OutcomeView(id, typed == null ? show(grid) : typed, grid, views, set, others, standstill,
-                activities.activities(id).size() < OwnActivity.MOST, rating, due, WorkTimelineView.of(statuses.of(id), file.openedOn(), today));
+                activities.activities(id).size() < OwnActivity.MOST, rating, due, WorkTimelineView.of(statuses.of(id), file, today));
     }
 
     /** Puts what is stored for the day into a form. */

@@ -2,9 +2,11 @@ package org.steadwork.outcome;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.steadwork.outcome.scoring.ChangeVerdict;
+import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.outcome.scoring.RatingAgreement;
 import org.steadwork.web.Dates;
 
 /**
@@ -16,43 +18,21 @@ public record Rating(MeasureCourse course, MeasureCourse.Point point, String dis
 
     /** How far a rating may lie from a score to be held beside it (a rule of ours). */
     private static final long DAYS_APART = 14;
-    private static final String KEY = "groc";
-    /** Under 2 either way counts as unchanged on both scales (one common split, from memory). */
-    private static final double UNCHANGED_UNDER = 2;
 
     /** Returns the latest rating of a case held against a measure; empty when the patient was not asked. */
     static Optional<Rating> beside(MeasureCourse measure, List<MeasureCourse> all) {
-        return all.stream().filter(course -> course.instrument().key().startsWith(KEY) && course.latest().isPresent())
-                .max(java.util.Comparator.comparing(course -> course.latest().orElseThrow().on()))
-                .map(course -> new Rating(course, course.latest().orElseThrow(), disagreement(measure, course.latest().orElseThrow())));
+        return all.stream().filter(course -> course.instrument().use() == Instrument.Use.CHANGE_RATING && course.latest().isPresent())
+                .max(Comparator.comparing(course -> course.latest().orElseThrow().on()))
+                .map(course -> new Rating(course, course.latest().orElseThrow(), disagreement(measure, course)));
     }
 
-    private static String disagreement(MeasureCourse measure, MeasureCourse.Point rated) {
+    private static String disagreement(MeasureCourse measure, MeasureCourse rating) {
+        MeasureCourse.Point rated = rating.latest().orElseThrow();
         if (measure.sinceFirst().isEmpty()
                 || Math.abs(ChronoUnit.DAYS.between(measure.latest().orElseThrow().on(), rated.on())) > DAYS_APART) {
             return "";
         }
-        int scale = direction(measure.sinceFirst().get().kind());
-        int said = rated.value() >= UNCHANGED_UNDER ? 1 : rated.value() <= -UNCHANGED_UNDER ? -1 : 0;
-        if (scale == said || scale == UNDECIDED) {
-            return "";
-        }
-        return "The score says " + words(scale) + ", the patient says " + words(said) + ". Talk about it before deciding.";
-    }
-
-    private static final int UNDECIDED = 9;
-
-    private static int direction(ChangeVerdict.Kind kind) {
-        return switch (kind) {
-            case WORSE -> -1;
-            case NO_REAL_CHANGE -> 0;
-            case REAL_NOT_YET_IMPORTANT, IMPORTANT, REAL_IMPORTANCE_UNKNOWN, BEYOND_IMPORTANCE_ERROR_UNKNOWN -> 1;
-            case POSSIBLY_IMPORTANT, NOT_JUDGED -> UNDECIDED;
-        };
-    }
-
-    private static String words(int direction) {
-        return direction < 0 ? "worse" : direction > 0 ? "better" : "unchanged";
+        return RatingAgreement.of(measure.sinceFirst().get(), rating.instrument(), rated.value()).prompt();
     }
 
     /** Says the rating, for example +4 (-7 to +7), on 18 Mar 2026. */

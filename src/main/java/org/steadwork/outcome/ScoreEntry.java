@@ -57,10 +57,14 @@ record ScoreEntry(Instrument instrument, LocalDate on, Form form, Scored scored,
         if (instrument.rule() instanceof MeanOfParts rule) {
             return List.of(new Need("Score possible from " + (all - rule.mayMiss()), 1, all, all - rule.mayMiss()));
         }
-        return ((SumOfParts) instrument.rule()).parts().stream().map(part -> {
-            int needed = part.last() - part.first() + 1 - part.mayMiss();
-            return new Need(ScoreGrids.capital(part.name()) + " from " + needed, part.first(), part.last(), needed);
-        }).toList();
+        if (instrument.rule() instanceof SumOfParts rule) {
+            return rule.parts().stream().map(part -> {
+                int needed = part.last() - part.first() + 1 - part.mayMiss();
+                return new Need(ScoreGrids.capital(part.name()) + " from " + needed, part.first(), part.last(), needed);
+            }).toList();
+        }
+        // groups are named as soon as they are sure, and surveys only count: no number of answers is needed
+        return List.of();
     }
 
     /** How many items have something in their field. */

@@ -63,7 +63,7 @@ class DueMeasuresTest {
         List<String> asked = keys(id, FIRST.plusDays(7));
         assertTrue(asked.contains("nprs_now"), asked.toString());
         assertFalse(asked.contains("was") || asked.contains("ndi") || asked.contains("ompsq_sf"), asked.toString());
-        assertTrue(keys(id, FIRST.plusDays(14)).contains("ndi"), "every two weeks");
+        assertTrue(keys(id, FIRST.plusDays(21)).contains("ndi"), "every three weeks");
         assertFalse(keys(id, FIRST.plusDays(60)).contains("ompsq_sf"), "the screen is asked once");
         QuarkusTransaction.requiringNew().run(() -> visits.add(files.findById(id), FIRST.plusDays(7), VisitKind.FOLLOW_UP, Attendance.ATTENDED));
         assertTrue(keys(id, FIRST.plusDays(14)).contains("groc15"), "from the second review on");

@@ -236,7 +236,7 @@ class OutcomePagesTest {
         assertTrue(visitor.page().text().contains("+4 on the scale from −7 to +7"), visitor.page().text());
         visitor.open("/cases/" + id + "/outcomes/groc15?on=2026-03-18");
         submitItems(visitor, id, "groc15", SECOND, "-3");
-        assertTrue(visitor.open("/cases/" + id + "/outcomes").select("#disagree").text().contains("The score says better, the patient says worse"),
+        assertTrue(visitor.open("/cases/" + id + "/outcomes").select("#disagree").text().contains("The scores say better, the person says worse"),
                 visitor.page().text());
     }
 
@@ -250,7 +250,7 @@ class OutcomePagesTest {
         key(visitor, id, "ndi", SECOND, "2 2 2 2 2 1 1 1 1 1");
         key(visitor, id, "ndi", "1 Apr 2026", "1 1 1 1 1 1 1 1 1 1");
         String text = oneSpace(visitor.page().text());
-        assertTrue(text.contains("At −5 a week, a change of 9.4 takes 1.9 weeks: measuring again tells nothing before 15 Apr 2026."), text);
+        assertTrue(text.contains("At −5 a week since the start, a change of 9.4 or more is not to be expected before 15 Apr 2026"), text);
         assertEquals(3, visitor.page().select("table.table--narrow").first().select("tbody tr").size(), "every score stands in the table");
     }
 
