@@ -27,13 +27,13 @@ public record OwnProgramme(List<Item> items, List<String> paused, List<String> r
         }
 
         /** Field of the pain before a session. */
-        public String before() {
-            return "before_" + id;
+        public String before(Slot slot) {
+            return "before_" + key(slot);
         }
 
         /** Field of the pain after a session. */
-        public String after() {
-            return "after_" + id;
+        public String after(Slot slot) {
+            return "after_" + key(slot);
         }
     }
 

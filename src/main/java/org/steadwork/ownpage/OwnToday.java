@@ -14,22 +14,22 @@ import org.steadwork.web.Form;
  *
  * @param form   ticks and pain, as stored or as typed
  * @param sent   keys of the sessions that are stored as done
- * @param alarm  true when pain after a session of the day rose by more than error
+ * @param alarm  true when pain after a session of the day, or of an earlier day that arrived on this one, rose by more than error
  * @param sentAt when something was last stored for the day, or null
  */
 record OwnToday(CaseFile file, String clinician, LocalDate day, OwnProgramme programme, Form form, Set<String> sent, boolean alarm, Instant sentAt) {
 
-    static OwnToday of(CaseFile file, LocalDate day, OwnProgramme programme, List<SessionTick> ticks) {
+    static OwnToday of(CaseFile file, LocalDate day, OwnProgramme programme, List<SessionTick> ticks, boolean lateAlarm) {
         Form form = Form.empty().with("day", day.toString());
         Set<String> sent = new TreeSet<>();
         for (SessionTick tick : ticks) {
             if (!tick.takenBack()) {
                 sent.add(key(tick));
-                form.with("before_" + tick.prescription().id(), tick.painBefore()).with("after_" + tick.prescription().id(), tick.painAfter());
+                form.with("before_" + key(tick), tick.painBefore()).with("after_" + key(tick), tick.painAfter());
             }
         }
         form.withAll("done", List.copyOf(sent));
-        return new OwnToday(file, file.clinician().displayName(), day, programme, form, sent, ticks.stream().anyMatch(SessionTick::alarm),
+        return new OwnToday(file, file.clinician().displayName(), day, programme, form, sent, lateAlarm || ticks.stream().anyMatch(SessionTick::alarm),
                 ticks.stream().map(SessionTick::receivedAt).max(Instant::compareTo).orElse(null));
     }
 
@@ -40,6 +40,11 @@ record OwnToday(CaseFile file, String clinician, LocalDate day, OwnProgramme pro
 
     static String key(SessionTick tick) {
         return tick.prescription().id() + "-" + tick.slot();
+    }
+
+    /** True when a number of one of its sessions was refused. */
+    public boolean wrong(OwnProgramme.Item item) {
+        return item.slots().stream().anyMatch(slot -> form.error(item.before(slot)) != null || form.error(item.after(slot)) != null);
     }
 
     /** Sessions ticked that belong to today's programme. */

@@ -95,10 +95,10 @@ class OwnTodayPages {
         Form form = posted.read();
         LocalDate day = day(form);
         OwnToday stored = view(file, day);
-        for (OwnProgramme.Item item : stored.programme().items()) {
-            form.integer(item.before(), "Pain before", 0, 10);
-            form.integer(item.after(), "Pain after", 0, 10);
-        }
+        stored.programme().items().forEach(item -> item.slots().forEach(slot -> {
+            before(form, item, slot);
+            after(form, item, slot);
+        }));
         if (form.hasErrors()) {
             return Answers.unprocessable(Templates.ownToday(stored.with(form)));
         }
@@ -108,15 +108,16 @@ class OwnTodayPages {
         return Answers.seeOther("/own/today");
     }
 
+    /** Pain told of a session says that it was done; what was stored as done and is no longer ticked is taken back. */
     private void take(OwnProgramme.Item item, LocalDate day, Form form, Map<String, SessionTick> known) {
-        Integer before = form.integer(item.before(), "Pain before", 0, 10);
-        Integer after = form.integer(item.after(), "Pain after", 0, 10);
         List<String> done = form.values("done");
         List<String> was = form.values("was");
         for (OwnProgramme.Slot slot : item.slots()) {
             String key = item.key(slot);
             SessionTick tick = known.get(key);
-            if (done.contains(key)) {
+            Integer before = before(form, item, slot);
+            Integer after = after(form, item, slot);
+            if (done.contains(key) || (before != null || after != null) && !was.contains(key)) {
                 if (tick == null) {
                     tick = new SessionTick(db.getReference(Prescription.class, item.id()), day, slot.number(), Instant.now(clock));
                     ticks.persist(tick);
@@ -128,8 +129,18 @@ class OwnTodayPages {
         }
     }
 
+    private static Integer before(Form form, OwnProgramme.Item item, OwnProgramme.Slot slot) {
+        return form.integer(item.before(slot), "Pain before", 0, 10);
+    }
+
+    private static Integer after(Form form, OwnProgramme.Item item, OwnProgramme.Slot slot) {
+        return form.integer(item.after(slot), "Pain after", 0, 10);
+    }
+
     private OwnToday view(CaseFile file, LocalDate day) {
-        return OwnToday.of(file, day, programmes.of(file), ticks.on(file.id(), day));
+        LocalDate today = LocalDate.now(clock);
+        boolean lateAlarm = ticks.alarms(file.id()).stream().anyMatch(tick -> LocalDate.ofInstant(tick.receivedAt(), clock.getZone()).equals(today));
+        return OwnToday.of(file, day, programmes.of(file), ticks.on(file.id(), day), lateAlarm);
     }
 
     /** The day that the phone shows; today where it is not one of the last week. */

@@ -1,9 +1,18 @@
 // Keeps what was ticked on this phone until it has reached the clinic. The page works without this script.
 // A day is sent whole, so sending it twice says the same and stores it once.
 
-const KEPT = 'steadwork-own-kept';
 const form = document.querySelector('form[data-keep]');
 const status = document.querySelector('[data-kept]');
+const KEPT = `steadwork-own-kept-${form?.dataset.keep}`;
+const PATIENCE = 20_000;
+const AGAIN_AFTER = 30_000;
+const STALE_AFTER = 3_600_000;
+const A_DAY = 86_400_000;
+
+let opened = new Date();
+let busy = false;
+let again = false;
+let retry = null;
 
 function read() {
   try {
@@ -38,23 +47,45 @@ function say(word, rest) {
 
 function keep() {
   const days = read();
-  const fields = [...new FormData(form).entries()].filter(([name]) => name !== 'csrf-token');
-  days[form.elements.day.value] = fields;
+  days[form.elements.day.value] = [...new FormData(form).entries()].filter(([name]) => name !== 'csrf-token');
   return write(days);
+}
+
+/** Puts what this phone kept of the day back onto the page: the clinic does not know it yet. */
+function putBack() {
+  const kept = read()[form.elements.day.value];
+  if (!kept) {
+    return;
+  }
+  const ticked = kept.filter(([name]) => name === 'done').map(([, value]) => value);
+  form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = ticked.includes(box.value); });
+  kept.forEach(([name, value]) => {
+    const field = form.elements[name];
+    if (field instanceof HTMLSelectElement) {
+      field.value = value;
+    }
+  });
+}
+
+/** Pain is said of a session that was done; a session taken back takes its pain along. */
+function tie(changed) {
+  if (changed instanceof HTMLSelectElement && changed.value !== '') {
+    const box = form.querySelector(`input[name=done][value="${changed.dataset.session}"]`);
+    box.checked = true;
+  } else if (changed.name === 'done' && !changed.checked) {
+    form.querySelectorAll(`select[data-session="${changed.value}"]`).forEach((field) => { field.value = ''; });
+  }
 }
 
 async function send(day, fields) {
   const body = new URLSearchParams(fields);
   body.append('csrf-token', form.elements['csrf-token'].value);
-  const answer = await fetch(form.action, { method: 'POST', body, credentials: 'same-origin' });
+  const answer = await fetch(form.action, { method: 'POST', body, credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE) });
   if (answer.ok && new URL(answer.url).pathname === '/own/today') {
     return answer.text();
   }
   throw new Error(new URL(answer.url).pathname === '/own' ? 'closed' : 'refused');
 }
-
-let busy = false;
-let again = false;
 
 async function sendAll() {
   if (busy) {
@@ -62,6 +93,7 @@ async function sendAll() {
     return;
   }
   busy = true;
+  clearTimeout(retry);
   try {
     let page = null;
     for (const [day, fields] of Object.entries(read())) {
@@ -81,6 +113,7 @@ async function sendAll() {
       say('Kept', 'on this phone. Your page has closed: open it again with your link and date of birth, and it is sent.');
     } else {
       say('Kept', `on this phone at ${time()}. Not sent yet.`);
+      retry = setTimeout(sendAll, AGAIN_AFTER);
     }
   } finally {
     busy = false;
@@ -101,10 +134,7 @@ function show(text) {
   form.querySelectorAll('input[name=was]').forEach((input) => input.remove());
   fresh.querySelectorAll('input[name=was]').forEach((input) => form.append(document.importNode(input, true)));
   const alarm = fresh.querySelector('.phone > [role=alert]');
-  const shown = document.querySelector('.phone > [role=alert]');
-  if (shown) {
-    shown.remove();
-  }
+  document.querySelector('.phone > [role=alert]')?.remove();
   if (alarm) {
     document.querySelector('.phone h1').after(document.importNode(alarm, true));
   }
@@ -119,19 +149,57 @@ function keepAndSend() {
   return false;
 }
 
+/** A page left open is loaded anew: the day may be another, and an exercise may have been paused meanwhile. */
+async function freshen() {
+  const passed = Math.round((new Date().setHours(0, 0, 0, 0) - new Date(opened).setHours(0, 0, 0, 0)) / A_DAY);
+  if (passed < 1 && new Date() - opened < STALE_AFTER) {
+    return;
+  }
+  try {
+    if ((await fetch(location.pathname, { credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE) })).ok) {
+      location.reload();
+      return;
+    }
+  } catch {
+    // no reception: the page stays, and turns its day over by itself
+  }
+  if (passed >= 1) {
+    turn(passed);
+  }
+}
+
+function turn(passed) {
+  const day = new Date(`${form.elements.day.value}T12:00`);
+  day.setDate(day.getDate() + passed);
+  opened = new Date();
+  form.querySelectorAll('input[name=was]').forEach((input) => input.remove());
+  form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = false; });
+  form.querySelectorAll('select[data-session]').forEach((field) => { field.value = ''; });
+  form.elements.day.value = `${day.getFullYear()}-${String(day.getMonth() + 1).padStart(2, '0')}-${String(day.getDate()).padStart(2, '0')}`;
+  document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
+  document.querySelector('.progress').hidden = true;
+  say('New day.', 'No reception: what you tick is kept on this phone.');
+}
+
 if (form && status) {
-  form.addEventListener('change', keepAndSend);
+  putBack();
+  form.addEventListener('change', (event) => {
+    tie(event.target);
+    keepAndSend();
+  });
   form.addEventListener('submit', (event) => {
     if (keepAndSend()) {
       event.preventDefault();
     }
   });
   window.addEventListener('online', sendAll);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') {
+      sendAll().then(freshen);
+    }
+  });
   if (Object.keys(read()).length > 0) {
-    sendAll().then(() => {
-      if (Object.keys(read()).length === 0) {
-        location.reload();
-      }
-    });
+    say('Kept', 'on this phone. Not sent yet.');
+    sendAll();
   }
 }
