@@ -176,7 +176,7 @@ function turn(passed) {
   form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = false; });
   form.querySelectorAll('select[data-session]').forEach((field) => { field.value = ''; });
   form.elements.day.value = `${day.getFullYear()}-${String(day.getMonth() + 1).padStart(2, '0')}-${String(day.getDate()).padStart(2, '0')}`;
-  document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
+  document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
   document.querySelector('.progress').hidden = true;
   say('New day.', 'No reception: what you tick is kept on this phone.');
 }

@@ -9,6 +9,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,7 +25,8 @@ class OwnPageJourneyIT {
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");
     private static final Pattern LINK = Pattern.compile("/own/[A-Za-z0-9_-]{43}");
     private static final String PASSWORD = "wind-over-the-fen-7";
-    private static final String BORN = "17 Sep 1991";
+    private static final List<String> NAMES = List.of("Aurelio Brandvik", "Celestine Dumarest", "Evander Fjelstrup", "Gudrun Hazelwick", "Ignatius Jellema", "Katriona Lofthus",
+            "Marisol Tverdal", "Oswin Pellegrew");
 
     /** One thumb: WCAG 2.2, 2.5.5 (level AAA) asks for 44 px. */
     private static final double THUMB = 44;
@@ -35,6 +37,7 @@ class OwnPageJourneyIT {
     private static Guest clinician;
     private static int patients;
 
+    private String born;
     private String path;
     private String link;
     private BrowserSession phone;
@@ -62,11 +65,13 @@ class OwnPageJourneyIT {
 
     @BeforeEach
     void aPatientWithTwoExercisesAndALink() {
-        clinician.open("/patients/new").formWithButton("Register the patient").set("givenName", "Marisol").set("familyName", "Tverdal " + (char) ('A' + patients++))
-                .set("birthDate", BORN).set("sex", "female").set("handedness", "right").send().expect(200);
+        String[] name = NAMES.get(patients).split(" ");
+        born = "17 Sep " + (1970 + patients++);
+        clinician.open("/patients/new").formWithButton("Register the patient").set("givenName", name[0]).set("familyName", name[1]).set("birthDate", born).set("sex", "female").set("handedness", "right").send().expect(200);
         clinician.follow("Open a case").formWithButton("Open the case").set("complaint", "Neck ache").set("openedOn", "4 Mar 2030").send().expect(200);
         path = clinician.at().getPath().replaceFirst("/symptoms.*", "");
-        clinician.open(path + "/symptoms/new").form("form:has([name=now-neck])").set("now-neck", "2").tick("zone", "neck").send().expect(200);
+        clinician.open(path + "/symptoms/new").formWithButton("Add the zone").set("add", "neck").send().expect(200).formWithButton("Save symptoms").set("now-neck", "2")
+                .send().expect(200);
         for (String exercise : new String[] {"sh_rolls", "nk_rotation"}) {
             FilledForm give = clinician.open(path + "/programme/add/" + exercise).expect(200).formWithButton("Give this exercise");
             if (give.offers("considered")) {
@@ -87,7 +92,7 @@ class OwnPageJourneyIT {
     }
 
     private void enter() {
-        phone.open(link).expectHeading("Your exercises").type("Your date of birth", BORN).press("Open my page").expectHeading("Monday 4 Mar 2030");
+        phone.open(link).expectHeading("Your exercises").type("Your date of birth", born).press("Open my page").expectHeading("Mon 4 Mar 2030");
     }
 
     private Locator box(int number) {
