@@ -92,7 +92,8 @@ class OwnPageJourneyIT {
     }
 
     private void enter() {
-        phone.open(link).expectHeading("Your exercises").type("Your date of birth", born).press("Open my page").expectHeading("Mon 4 Mar 2030");
+        phone.open(link).expectHeading("Your exercises").type("Your date of birth", born).press("Open my page");
+        assertEquals("Mon 4 Mar 2030", phone.heading().replace('\u00a0', ' '));
     }
 
     private Locator box(int number) {
