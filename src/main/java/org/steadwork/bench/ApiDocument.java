@@ -4,6 +4,7 @@ import io.quarkus.smallrye.openapi.OpenApiFilter;
 import jakarta.enterprise.inject.spi.CDI;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
@@ -47,8 +48,8 @@ public class ApiDocument implements OASFilter {
         String words = calculator.question() + " Limits: " + String.join(" ", calculator.limits()) + " Standing: " + calculator.standing() + " Sources: "
                 + String.join("; ", calculator.sources());
         APIResponses responses = OASFactory.createAPIResponses().addAPIResponse("200", response("The answer; nothing is stored.", "application/json", ANSWER));
-        Map.of("400", "Not JSON, or not one object.", "401", "Not signed in.", "403", "Not for this account.", "413", "Too much.",
-                "415", "Not application/json.", "422", "A value is missing, of the wrong kind or out of range; errors names the fields.")
+        new TreeMap<>(Map.of("400", "Not JSON, or not one object.", "401", "Not signed in.", "403", "Not for this account.", "413", "Too much.",
+                "415", "Not application/json.", "422", "A value is missing, of the wrong kind or out of range; errors names the fields."))
                 .forEach((status, what) -> responses.addAPIResponse(status, response(what, ApiProblem.TYPE, PROBLEM)));
         return OASFactory.createOperation().operationId(calculator.key().replace('/', '-')).summary(calculator.title()).description(words)
                 .addTag(calculator.group().label()).responses(responses)
@@ -65,7 +66,7 @@ public class ApiDocument implements OASFilter {
         return object().description("What the calculator answers; result holds the values not rounded.")
                 .addProperty("calculator", text()).addProperty("title", text()).addProperty("limits", list(text())).addProperty("standing", text())
                 .addProperty("headlines", list(object().addProperty("label", text()).addProperty("value", text()).addProperty("unit", text())))
-                .addProperty("band", text()).addProperty("result", object())
+                .addProperty("band", text()).addProperty("mark", text()).addProperty("result", object())
                 .addProperty("working", list(object().addProperty("what", text()).addProperty("rule", text()).addProperty("value", text())
                         .addProperty("unit", text())))
                 .addProperty("notes", list(text())).addProperty("drawing", OASFactory.createSchema().type(List.of(SchemaType.STRING, SchemaType.NULL)))

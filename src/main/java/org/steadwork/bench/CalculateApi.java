@@ -63,26 +63,10 @@ class CalculateApi {
             return ApiProblem.of(400, "Not JSON", "The body holds a number that is no number that can be read.").answer();
         }
         try {
-            return Response.ok(shown(calculator.get(), calculators.answer(calculator.get(), given))).header("Cache-Control", "no-store").build();
+            return Response.ok(AnswerDocument.of(calculator.get(), calculators.answer(calculator.get(), given))).header("Cache-Control", "no-store").build();
         } catch (CalculatorRefusal refusal) {
             return ApiProblem.of(422, "Cannot be computed", refusal.problems().size() == 1 ? refusal.problems().get(0).reason()
                     : refusal.problems().size() + " values need another look.").errors(refusal.problems()).answer();
         }
-    }
-
-    static Map<String, Object> shown(Calculator calculator, BenchAnswer answer) {
-        Map<String, Object> shown = new LinkedHashMap<>();
-        shown.put("calculator", calculator.key());
-        shown.put("title", calculator.title());
-        shown.put("limits", calculator.limits());
-        shown.put("standing", calculator.standing());
-        shown.put("headlines", answer.headlines());
-        shown.put("band", answer.band());
-        shown.put("result", answer.result());
-        shown.put("working", answer.working());
-        shown.put("notes", answer.notes());
-        shown.put("drawing", answer.drawing().isEmpty() ? null : answer.drawing());
-        shown.put("sources", calculator.sources());
-        return shown;
     }
 }

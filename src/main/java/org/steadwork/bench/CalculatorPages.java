@@ -36,7 +36,7 @@ class CalculatorPages {
     @GET
     public Response form(@PathParam("calculator") String key, @RestQuery String example) {
         Calculator calculator = find(key);
-        Form form = FormTree.write(calculator.inputs(), example == null ? Map.of() : calculator.example());
+        Form form = calculators.form(calculator, example == null ? Map.of() : calculator.example());
         return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, null)));
     }
 
@@ -45,24 +45,11 @@ class CalculatorPages {
     public Response answer(@PathParam("calculator") String key) {
         Calculator calculator = find(key);
         Form form = posted.read();
-        String act = form.value("do");
-        for (Input input : calculator.inputs()) {
-            if (act.equals("more-" + input.name()) || act.equals("fewer-" + input.name())) {
-                int before = FormTree.count(input.name(), input, form);
-                form.with(input.name() + ".count", act.startsWith("more") ? before + 1 : before - 1);
-                if (FormTree.count(input.name(), input, form) > before) {
-                    FormTree.start(input, before, form);
-                }
-                return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, null)));
-            }
+        if (calculators.changeRows(calculator, form)) {
+            return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, null)));
         }
-        try {
-            BenchAnswer answer = calculators.answer(calculator, FormTree.read(calculator.inputs(), form));
-            return Answers.page(Templates.calculator(CalculatorView.of(calculator, form, answer)));
-        } catch (CalculatorRefusal refusal) {
-            InputCheck.note(form, refusal);
-            return Answers.unprocessable(Templates.calculator(CalculatorView.of(calculator, form, null)));
-        }
+        return calculators.compute(calculator, form).map(computed -> Answers.page(Templates.calculator(CalculatorView.of(calculator, form, computed.answer()))))
+                .orElseGet(() -> Answers.unprocessable(Templates.calculator(CalculatorView.of(calculator, form, null))));
     }
 
     private Calculator find(String key) {

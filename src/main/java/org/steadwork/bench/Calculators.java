@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jboss.logging.Logger;
+import org.steadwork.web.Form;
 
 /** All calculators of the Bench. */
 @ApplicationScoped
@@ -66,6 +67,42 @@ public class Calculators {
             // a rule of the pure package that the inputs' ranges do not state: its words are meant to be read
             LOG.debugf("%s refused: %s", calculator.key(), e.getMessage());
             throw CalculatorRefusal.at("", e.getMessage() == null ? "These values do not go together." : e.getMessage(), "", "");
+        }
+    }
+
+    /** A form filled in with a tree as the API would be sent it; an empty one shows where the calculator starts. */
+    public Form form(Calculator calculator, Map<String, Object> given) {
+        return FormTree.write(calculator.inputs(), given);
+    }
+
+    /** Adds a row to the form, or takes its last away, when the button for that was pressed; says whether one was. */
+    public boolean changeRows(Calculator calculator, Form form) {
+        String act = form.value("do");
+        for (Input input : calculator.inputs()) {
+            if (act.equals("more-" + input.name()) || act.equals("fewer-" + input.name())) {
+                int before = FormTree.count(input.name(), input, form);
+                form.with(input.name() + ".count", act.startsWith("more") ? before + 1 : before - 1);
+                if (FormTree.count(input.name(), input, form) > before) {
+                    FormTree.start(input, before, form);
+                }
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What was entered, as the API would be sent it, and its answer. */
+    public record Computed(Map<String, Object> given, BenchAnswer answer) {
+    }
+
+    /** Computes what stands in the form; notes on the form what is wrong, and then there is no answer. */
+    public Optional<Computed> compute(Calculator calculator, Form form) {
+        Map<String, Object> given = FormTree.read(calculator.inputs(), form);
+        try {
+            return Optional.of(new Computed(given, answer(calculator, given)));
+        } catch (CalculatorRefusal refusal) {
+            refusal.problems().forEach(problem -> form.error(problem.field().isEmpty() ? "answers" : problem.field(), problem.reason()));
+            return Optional.empty();
         }
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.steadwork.web.Option;
 
 /** One input as its form shows it, under its path; rows and items hold the fields of their own. */
-record FieldView(Input input, String path, List<List<FieldView>> rows) {
+public record FieldView(Input input, String path, List<List<FieldView>> rows) {
 
     private static final int LONG_TEXT = 120;
     private static final int MANY = 6;
@@ -45,7 +45,8 @@ record FieldView(Input input, String path, List<List<FieldView>> rows) {
         if (input.kind() == Input.Kind.NUMBER || input.kind() == Input.Kind.WHOLE) {
             return (hint.isEmpty() ? "" : hint + " ") + capital(input.range()) + ".";
         }
-        return hint.isEmpty() && input.kind() == Input.Kind.TIME ? "For example 09:30." : hint.isEmpty() ? null : hint;
+        boolean alone = !path.contains("[");
+        return hint.isEmpty() && input.kind() == Input.Kind.TIME && alone ? "For example 09:30." : hint.isEmpty() ? null : hint;
     }
 
     /** The unit, or null where there is none. */

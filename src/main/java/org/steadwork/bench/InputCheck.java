@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.steadwork.kernel.Answer;
-import org.steadwork.web.Form;
 
 /** Checks a tree of maps, lists, numbers, texts and booleans against a calculator's inputs; the one check of page and API. */
 final class InputCheck {
@@ -169,10 +168,5 @@ final class InputCheck {
     private static String shown(Object value) {
         String text = value instanceof List<?> list ? "a list of " + list.size() : value instanceof Map ? "an object" : String.valueOf(value);
         return text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text;
-    }
-
-    /** Notes every problem at its field, so that a page shows it there; one of the whole leads to the form. */
-    static void note(Form form, CalculatorRefusal refusal) {
-        refusal.problems().forEach(problem -> form.error(problem.field().isEmpty() ? "answers" : problem.field(), problem.reason()));
     }
 }

@@ -12,12 +12,12 @@ record CaseForm(String complaint, LocalDate onsetOn, String referredBy, String h
         String complaint = form.requiredText("complaint", "Complaint", 300);
         LocalDate openedOn = openedBefore != null ? openedBefore : form.requiredDate("openedOn", "First visit");
         if (openedOn != null && openedBefore == null && (openedOn.isAfter(today) || openedOn.isBefore(patient.birthDate()))) {
-            form.error("openedOn", "The first visit lies between the patient's birth, " + Dates.shown(patient.birthDate())
+            form.error("openedOn", "The first visit lies between the patient’s birth, " + Dates.shown(patient.birthDate())
                     + ", and today. You entered " + Dates.shown(openedOn) + ".");
         }
         LocalDate onsetOn = form.date("onsetOn", "Since");
         if (onsetOn != null && openedOn != null && (onsetOn.isAfter(openedOn) || onsetOn.isBefore(patient.birthDate()))) {
-            form.error("onsetOn", "The complaint begins between the patient's birth and the first visit, " + Dates.shown(openedOn)
+            form.error("onsetOn", "The complaint begins between the patient’s birth and the first visit, " + Dates.shown(openedOn)
                     + ". You entered " + Dates.shown(onsetOn) + ".");
         }
         LocalDate nextReviewOn = form.date("nextReviewOn", "Next review");

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.web.Dates;
@@ -34,7 +35,7 @@ public class CaseHeads {
     /** Opens a case for a page that shows it; the view is noted. */
     public CaseHead open(long caseId, CaseTab tab) {
         CaseFile file = find(caseId);
-        audit.record("viewed " + tab.label().toLowerCase(), file.patient().id(), caseId, null);
+        audit.record("viewed " + tab.label().toLowerCase(Locale.ROOT), file.patient().id(), caseId, null);
         return head(file, tab);
     }
 

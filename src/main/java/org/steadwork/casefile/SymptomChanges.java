@@ -3,6 +3,7 @@ package org.steadwork.casefile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 import org.steadwork.body.BodyChart;
 import org.steadwork.body.SymptomKind;
 import org.steadwork.body.Zone;
+import org.steadwork.web.Initial;
 
 /**
  * Says in words what differs between two reports, without judging it: whether a change is real or important is for the
@@ -56,7 +58,7 @@ public final class SymptomChanges {
             Integer from = scale.of(was);
             Integer to = scale.of(is);
             if (!Objects.equals(from, to)) {
-                words.add(scale.label().toLowerCase() + " " + score(from) + " → " + score(to) + difference(from, to));
+                words.add(scale.label().toLowerCase(Locale.ROOT) + " " + score(from) + " → " + score(to) + difference(from, to));
             }
         }
         if (!was.kinds().equals(is.kinds())) {
@@ -70,7 +72,7 @@ public final class SymptomChanges {
     private static List<String> pattern(SymptomPattern before, SymptomPattern after) {
         List<String> words = new ArrayList<>();
         if (before.course() != after.course()) {
-            words.add("course over the day " + lower(before.course().label()) + " → " + lower(after.course().label()));
+            words.add("course over the day " + Initial.small(before.course().label()) + " → " + Initial.small(after.course().label()));
         }
         if (before.nightWaking() != after.nightWaking()) {
             words.add("wakes at night " + before.nightWaking().label() + " → " + after.nightWaking().label());
@@ -109,10 +111,6 @@ public final class SymptomChanges {
     private static String kinds(RegionReading reading) {
         return reading.kinds().isEmpty() ? "not said"
                 : new TreeSet<>(reading.kinds()).stream().map(SymptomKind::label).collect(Collectors.joining(", "));
-    }
-
-    private static String lower(String label) {
-        return label.substring(0, 1).toLowerCase() + label.substring(1);
     }
 
     private static Map<String, RegionReading> byZone(List<RegionReading> readings) {

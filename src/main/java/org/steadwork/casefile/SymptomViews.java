@@ -28,6 +28,7 @@ import org.steadwork.casefile.SymptomView.ZoneGroup;
 import org.steadwork.drawing.BodyChartDrawing;
 import org.steadwork.kernel.Answer;
 import org.steadwork.web.Form;
+import org.steadwork.web.Initial;
 import org.steadwork.web.Option;
 
 /** Makes what the page of symptoms shows out of a form and the stored reports; asks the database nothing. */
@@ -74,7 +75,7 @@ class SymptomViews {
         String action = CaseTab.SYMPTOMS.href(file.id()) + "/" + (report == null ? "new" : report.id());
         return new SymptomView(action, form, drawing.interactive("body", marks(form)), key, rows, blank, added, zoneGroups(),
                 new SymptomView.Answers(Option.of(CourseOverDay.class, CourseOverDay::label),
-                        Option.of(Answer.class, answer -> capital(answer.label()))),
+                        Option.of(Answer.class, answer -> Initial.large(answer.label()))),
                 report, start(file, all), comparison(report, before), theirs, past(report, all));
     }
 
@@ -147,9 +148,5 @@ class SymptomViews {
     private List<PastReport> past(SymptomReport shown, List<SymptomReport> all) {
         return all.stream().map(report -> new PastReport(report, report.symptomFree() ? "No symptoms" : drawing.words(report.marks()),
                 report == shown)).toList();
-    }
-
-    private static String capital(String label) {
-        return label.substring(0, 1).toUpperCase() + label.substring(1);
     }
 }

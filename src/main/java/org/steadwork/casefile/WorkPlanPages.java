@@ -133,6 +133,6 @@ class WorkPlanPages {
 
     private WorkPlanView view(CaseFile file, Form form, NextStep advice) {
         LocalDate today = LocalDate.now(clock);
-        return new WorkPlanView(file, today, WorkTimelineView.of(statuses.of(file.id()), file.openedOn(), today), plans.of(file.id()), form, advice);
+        return new WorkPlanView(file, today, WorkTimelineView.of(statuses.of(file.id()), file, today), plans.of(file.id()), form, advice);
     }
 }

@@ -1,5 +1,6 @@
 package org.steadwork.casefile;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -20,8 +21,8 @@ public record WorkTimelineView(String drawing, List<Row> rows, String lost) {
     public record Row(WorkStatus status, String until, long days) {
     }
 
-    /** Lays out the spells of a case up to a day. */
-    public static WorkTimelineView of(WorkHistory history, LocalDate openedOn, LocalDate today) {
+    /** Lays out the spells of a case up to a day; with the usual hours known, fewer hours are drawn as their share. */
+    public static WorkTimelineView of(WorkHistory history, CaseFile file, LocalDate today) {
         List<WorkTimeline.Spell> spells = new ArrayList<>();
         List<Row> rows = new ArrayList<>();
         List<WorkStatus> all = history.spells();
@@ -32,13 +33,21 @@ public record WorkTimelineView(String drawing, List<Row> rows, String lost) {
                 continue;
             }
             LocalDate last = history.lastDay(i, today);
-            spells.add(new WorkTimeline.Spell(status.from(), last, kind(status.code()), status.code().label(), status.details()));
+            spells.add(new WorkTimeline.Spell(status.from(), last, kind(status.code()), status.code().label(), status.details(),
+                    share(status, file.patient().hoursAWeek())));
             rows.add(0, new Row(status, status.until() == null ? i + 1 < all.size() ? Dates.shown(all.get(i + 1).from().minusDays(1)) : "open"
                     : Dates.shown(status.until()), Math.max(0, ChronoUnit.DAYS.between(status.from(), last) + 1)));
         }
         long off = history.daysOff(today);
-        String drawing = spells.isEmpty() ? "" : WorkTimeline.figure(new WorkTimeline(spells, openedOn, today));
+        String drawing = spells.isEmpty() ? "" : WorkTimeline.figure(new WorkTimeline(spells, file.openedOn(), today));
         return new WorkTimelineView(drawing, rows, off + (off == 1 ? " calendar day" : " calendar days") + " off for this problem so far");
+    }
+
+    private static Double share(WorkStatus status, BigDecimal usual) {
+        if (status.hoursAWeek() == null || usual == null || status.hoursAWeek().signum() == 0 || status.hoursAWeek().compareTo(usual) > 0) {
+            return null;
+        }
+        return status.hoursAWeek().doubleValue() / usual.doubleValue();
     }
 
     private static WorkTimeline.Kind kind(WorkStatusCode code) {

@@ -24,13 +24,20 @@ class DemoPeople {
     @Inject
     Patients patients;
 
+    @Inject
+    DemoRegister register;
+
     void addressBook(Entry clinic) {
         for (Entry entry : clinic.entries("employers")) {
             Employer employer = directory.employer(entry.text("name"));
             Entry first = entry.entries("sites").get(0);
             employer.contactAt(entry.text("contact") + ", " + entry.text("contact_role"), address(entry.text("name"), first),
                     entry.text("phone"), entry.text("email"));
-            entry.entries("sites").forEach(site -> directory.site(employer, site.text("name")));
+            entry.entries("sites").forEach(written -> {
+                Site site = directory.site(employer, written.text("name"));
+                site.standsAt(site.name(), address(entry.text("name"), written));
+                register.load(site, written);
+            });
         }
         for (Entry entry : clinic.entries("correspondents")) {
             Correspondent reader = directory.correspondent(entry.constant("kind", Correspondent.Kind.class), entry.text("name"));

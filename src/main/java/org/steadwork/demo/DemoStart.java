@@ -40,7 +40,7 @@ class DemoStart {
             return;
         }
         if (!marked && !loader.empty()) {
-            throw new IllegalStateException("steadwork.demo is on, but this database holds a clinic that is not the demo's."
+            throw new IllegalStateException("steadwork.demo is on, but this database holds a clinic that is not the demo’s."
                     + " Nothing was loaded. Name another database with -Dsteadwork.database or another folder with -Dsteadwork.data-folder");
         }
         load();

@@ -45,6 +45,9 @@ class DemoWorkPlaces implements DemoVisitPart {
     @Inject
     WorkplaceContent content;
 
+    @Inject
+    DemoRegister register;
+
     @Override
     public int order() {
         return 30;
@@ -67,6 +70,8 @@ class DemoWorkPlaces implements DemoVisitPart {
         assessment.dayIs(day.filter(d -> d.has("screen_hours")).map(d -> number(d, "screen_hours")).orElse(null),
                 day.filter(d -> d.has("longest_run_minutes")).map(d -> d.integer("longest_run_minutes")).orElse(null),
                 day.flatMap(d -> d.optionalText("breaks")).orElse(null));
+        told.entry("registered").ifPresent(place -> assessment.standsAt(place.optionalText("desk").map(key -> register.piece(visit, key)).orElse(null),
+                place.optionalText("chair").map(key -> register.piece(visit, key)).orElse(null)));
         assessments.record(assessment, taken(told, screen), grades(told, this::observed));
     }
 

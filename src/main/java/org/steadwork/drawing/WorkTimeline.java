@@ -35,8 +35,26 @@ public record WorkTimeline(List<Spell> spells, LocalDate from, LocalDate until) 
         }
     }
 
-    /** One spell from its first day to its last, both included; {@code details} may be blank. */
-    public record Spell(LocalDate from, LocalDate until, Kind kind, String label, String details) {
+    /**
+     * One spell from its first day to its last, both included.
+     *
+     * @param details may be blank
+     * @param share of the usual hours, in (0, 1], where hours are fewer and both are known; null otherwise
+     */
+    public record Spell(LocalDate from, LocalDate until, Kind kind, String label, String details, Double share) {
+        public Spell {
+            if (share != null && !(share > 0 && share <= 1)) {
+                throw new IllegalArgumentException("A share of the usual hours lies above 0 and up to 1, but was " + share);
+            }
+        }
+
+        double height() {
+            return kind == Kind.FEWER_HOURS && share != null ? Math.max(Kind.OFF.share * 2, share) : kind.share;
+        }
+
+        String full() {
+            return details.isBlank() ? label : label + ", " + details;
+        }
     }
 
     public WorkTimeline {
@@ -57,7 +75,7 @@ public record WorkTimeline(List<Spell> spells, LocalDate from, LocalDate until) 
 
     /** The timeline in words. */
     public String alternative() {
-        return String.join("; ", spells.stream().map(spell -> spell.label() + (spell.details().isBlank() ? "" : " (" + spell.details() + ")") + " from "
+        return String.join("; ", spells.stream().map(spell -> spell.full() + " from "
                 + DAY.format(spell.from()) + " to " + DAY.format(spell.until())).toList()) + ".";
     }
 
@@ -79,11 +97,12 @@ public record WorkTimeline(List<Spell> spells, LocalDate from, LocalDate until) 
     private void spell(StringBuilder out, Spell spell, int width) {
         double x = x(spell.from(), width);
         double wide = Math.max(2, x(spell.until().plusDays(1), width) - x);
-        double high = HEIGHT * spell.kind().share;
+        double high = HEIGHT * spell.height();
         out.append("<rect x=\"").append(round(x)).append("\" y=\"").append(round(BASE - high)).append("\" width=\"").append(round(wide))
                 .append("\" height=\"").append(round(high)).append("\" ").append(paint(spell.kind())).append("/>");
-        if (wide >= spell.label().length() * LETTER + 6) {
-            text(out, x + 3, TOP - 9, "start", spell.label(), true);
+        String words = wide >= spell.full().length() * LETTER + 6 ? spell.full() : spell.label();
+        if (wide >= words.length() * LETTER + 6) {
+            text(out, x + 3, TOP - 9, "start", words, true);
         }
     }
 

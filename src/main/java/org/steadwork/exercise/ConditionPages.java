@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -97,7 +98,7 @@ class ConditionPages {
 
     private static Form show(List<ConditionRow> rows) {
         Form form = Form.empty().with("version", version(rows));
-        rows.forEach(row -> form.with(row.condition().key(), row.answer().name().toLowerCase()));
+        rows.forEach(row -> form.with(row.condition().key(), row.answer().name().toLowerCase(Locale.ROOT)));
         return form;
     }
 

@@ -2,6 +2,7 @@ package org.steadwork.exercise;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import org.steadwork.exercise.dayplan.Dose;
 import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.exercise.dayplan.Range;
@@ -64,7 +65,7 @@ record DoseForm(Dose dose, PrescribedSide side, String effort, Integer painCeili
     }
 
     private static Form fill(Form form, Dose dose, boolean desk, PrescribedSide side) {
-        return form.with("side", side.name().toLowerCase()).with("hold", dose.hasHold() ? dose.hold() : null).with("repetitions", dose.repetitions())
+        return form.with("side", side.name().toLowerCase(Locale.ROOT)).with("hold", dose.hasHold() ? dose.hold() : null).with("repetitions", dose.repetitions())
                 .with("sets", dose.sets()).with("minutes", dose.minutes()).with("timesADay", desk ? null : dose.timesADay())
                 .with("everyHours", desk ? dose.everyHours() : null).with("daysAWeek", dose.daysAWeek());
     }

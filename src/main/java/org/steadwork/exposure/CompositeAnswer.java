@@ -8,6 +8,7 @@ import org.steadwork.bench.BenchAnswer;
 import org.steadwork.bench.BenchAnswer.Mark;
 import org.steadwork.bench.Rounded;
 import org.steadwork.exposure.method.CompositeLifting;
+import org.steadwork.exposure.method.LiftingEquation;
 
 /** Shows a composite index with the line of each task, the hardest first. */
 final class CompositeAnswer {
@@ -19,9 +20,8 @@ final class CompositeAnswer {
         boolean defined = result.index().isPresent();
         double index = result.index().orElse(0);
         BenchAnswer answer = BenchAnswer.of(!defined ? "Not acceptable: together the tasks come more often, or reach farther, than the equation allows"
-                : index <= 1 ? "At or under the design goal" : index <= 3 ? "Over the design goal: raised risk for some workers"
-                : "Far over the design goal: raised risk for nearly all workers").marked(defined ? LiftInputs.mark(index) : Mark.OUT)
-                .headline("Composite lifting index", defined ? Rounded.to(index, 1) : "not defined", "")
+                : LiftingEquation.band(index)).marked(defined ? LiftInputs.mark(index) : Mark.OUT)
+                .headline("Composite lifting index", defined ? Rounded.fixed(index, 1) : "not defined", "")
                 .headline("Hardest task", String.valueOf(result.lines().get(0).number()), "");
         List<Map<String, Object>> lines = new ArrayList<>();
         for (CompositeLifting.Line line : result.lines()) {
@@ -40,6 +40,7 @@ final class CompositeAnswer {
         }
         answer.step("Composite lifting index", "hardest task alone, plus for each further task its index without frequency × (1/FM of the summed lifts a minute"
                 + " − 1/FM of the sum before)", defined ? Rounded.to(index, 3) : "not defined", "");
+        LiftInputs.noteRounding(answer, index, defined);
         return answer.note("Most cells of the frequency table are from memory.").result("index", defined ? index : null).result("tasks", lines);
     }
 

@@ -1,7 +1,12 @@
 package org.steadwork.exposure;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,7 +28,26 @@ public final class ExposureContent {
 
     private static final String FOLDER = "exposure/";
 
+    private static final List<String> FILES = List.of("methods.yaml", "niosh-frequency.csv", "niosh-coupling.csv", "niosh-multipliers-printed.csv", "rula-a.csv",
+            "rula-b.csv", "rula-c.csv", "reba-a.csv", "reba-b.csv", "reba-c.csv", "rosa-chair.csv", "rosa-factors.csv", "rosa-monitor-phone.csv",
+            "rosa-mouse-keyboard.csv", "strain-index.csv");
+
     private ExposureContent() {
+    }
+
+    /** A mark of the tables and words as they are now, kept with a result so that it can be told which ones it rests on. */
+    static String edition() {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (String file : FILES) {
+                try (InputStream in = Content.class.getResourceAsStream("/content/" + FOLDER + file)) {
+                    digest.update(in.readAllBytes());
+                }
+            }
+            return HexFormat.of().formatHex(digest.digest()).substring(0, 12);
+        } catch (IOException | NoSuchAlgorithmException e) {
+            throw new IllegalStateException("The exposure tables cannot be marked", e);
+        }
     }
 
     public static LiftingEquation lifting() {

@@ -2,9 +2,11 @@ package org.steadwork.exposure;
 
 import java.util.List;
 import java.util.Locale;
+import org.steadwork.bench.BenchAnswer;
 import org.steadwork.bench.BenchAnswer.Mark;
 import org.steadwork.bench.Input;
 import org.steadwork.bench.Inputs;
+import org.steadwork.bench.Rounded;
 import org.steadwork.exposure.method.Coupling;
 import org.steadwork.exposure.method.Lift;
 import org.steadwork.exposure.method.LiftingDuration;
@@ -43,5 +45,12 @@ final class LiftInputs {
     /** The mark of an index; the bands between 1 and 3 are a convention. */
     static Mark mark(double index) {
         return index <= 1 ? Mark.IN : index <= 3 ? Mark.EDGE : Mark.OUT;
+    }
+
+    /** Says so where an index is over 1 or 3 by less than is shown. */
+    static void noteRounding(BenchAnswer answer, double index, boolean defined) {
+        if (defined && (index > 1 && index < 1.05 || index > 3 && index < 3.05)) {
+            answer.note("Before rounding the index is " + Rounded.to(index, 3) + ", just over the line.");
+        }
     }
 }

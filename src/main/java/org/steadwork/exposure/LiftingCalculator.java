@@ -61,8 +61,8 @@ class LiftingCalculator extends MethodCalculator {
         boolean defined = hardest.index().isPresent();
         double index = hardest.index().orElse(0);
         BenchAnswer answer = BenchAnswer.of(hardest.band()).marked(defined ? LiftInputs.mark(index) : Mark.OUT)
-                .headline("Lifting index" + where, defined ? Rounded.to(index, 1) : "not defined", "")
-                .headline("Recommended weight limit" + where, Rounded.to(hardest.limitKg(), 1), "kg");
+                .headline("Lifting index" + where, defined ? Rounded.fixed(index, 1) : "not defined", "")
+                .headline("Recommended weight limit" + where, Rounded.fixed(hardest.limitKg(), 1), "kg");
         for (int i = 0; i < all.size(); i++) {
             String name = names.get(i);
             LiftingEquation.Result one = all.get(i);
@@ -72,6 +72,7 @@ class LiftingCalculator extends MethodCalculator {
             answer.result(name.toLowerCase(Locale.ROOT) + "_limit_kg", one.limitKg())
                     .result(name.toLowerCase(Locale.ROOT) + "_index", one.index().isPresent() ? one.index().getAsDouble() : null);
         }
+        LiftInputs.noteRounding(answer, index, defined);
         return answer.note("Most cells of the frequency table are from memory.").result("limit_kg", hardest.limitKg()).result("index", defined ? index : null);
     }
 }

@@ -74,6 +74,11 @@ abstract class MethodCalculator implements Calculator {
         return words.texts("sources");
     }
 
+    /** True for a method that looks at a person's task, whose result is worth keeping with the case. */
+    boolean keptWithCase() {
+        return words.flag("kept_with_case");
+    }
+
     /** The names of the inputs whose words stand in the content, in its order. */
     List<String> inputNames() {
         return words.entry("inputs").map(inputs -> List.copyOf(inputs.keys())).orElse(List.of());

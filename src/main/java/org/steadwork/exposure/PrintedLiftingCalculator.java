@@ -8,6 +8,7 @@ import org.steadwork.bench.Input;
 import org.steadwork.bench.Inputs;
 import org.steadwork.bench.Rounded;
 import org.steadwork.exposure.method.Coupling;
+import org.steadwork.exposure.method.LiftingEquation;
 import org.steadwork.exposure.method.PrintedLifting;
 
 /** The lifting equation as the manual's printed examples compute it, in inches and pounds. */
@@ -38,9 +39,9 @@ class PrintedLiftingCalculator extends MethodCalculator {
         double index = PrintedLifting.index(given.number("load"), limit);
         boolean defined = Double.isFinite(index);
         BenchAnswer answer = BenchAnswer.of(!defined ? "Outside what the equation allows: the limit is nought"
-                : index <= 1 ? "At or under the design goal" : index <= 3 ? "Over the design goal: raised risk for some workers"
-                : "Far over the design goal: raised risk for nearly all workers").marked(defined ? LiftInputs.mark(index) : Mark.OUT);
-        return answer.headline("Lifting index", defined ? Rounded.to(index, 1) : "not defined", "").headline("Recommended weight limit", Rounded.to(limit, 1), "lb")
+                : LiftingEquation.band(index)).marked(defined ? LiftInputs.mark(index) : Mark.OUT);
+        LiftInputs.noteRounding(answer, index, defined);
+        return answer.headline("Lifting index", defined ? Rounded.fixed(index, 1) : "not defined", "").headline("Recommended weight limit", Rounded.to(limit, 1), "lb")
                 .step("Weight limit", "51 lb × the printed multipliers, two decimals each", Rounded.to(limit, 2), "lb")
                 .step("Lifting index", "load / weight limit as printed, to a tenth of a pound", defined ? Rounded.to(index, 2) : "not defined", "")
                 .note("Most cells of the frequency table are from memory.").result("limit_lb", limit).result("index", defined ? index : null);

@@ -50,6 +50,20 @@ public class Goal {
     @Column(name = "reviewed_on")
     private LocalDate reviewedOn;
 
+    private String expected;
+
+    private Integer importance;
+
+    private Integer difficulty;
+
+    private Integer baseline;
+
+    @Column(name = "given_up_on")
+    private LocalDate givenUpOn;
+
+    @Column(name = "why_given_up")
+    private String whyGivenUp;
+
     protected Goal() {
     }
 
@@ -57,6 +71,36 @@ public class Goal {
         this.caseFile = caseFile;
         this.words = words;
         this.setOn = setOn;
+    }
+
+    /**
+     * Says what is expected and how much the goal counts in goal attainment.
+     *
+     * @param expected what reaching it looks like, may be null
+     * @param importance and {@code difficulty} 1 to 3 each, null when the goal is not weighted by it
+     * @param baseline where the patient starts, −1 or −2, null for the usual −1
+     */
+    public void scale(String expected, Integer importance, Integer difficulty, Integer baseline) {
+        if (!weight(importance) || !weight(difficulty) || baseline != null && baseline != -1 && baseline != -2) {
+            throw new IllegalArgumentException("A goal has weights from 1 to 3 and a start of -1 or -2, but these are " + importance + ", " + difficulty
+                    + " and " + baseline);
+        }
+        this.expected = expected;
+        this.importance = importance;
+        this.difficulty = difficulty;
+        this.baseline = baseline;
+    }
+
+    private static boolean weight(Integer given) {
+        return given == null || given >= 1 && given <= 3;
+    }
+
+    /** Gives the goal up for a reason; it stays in the record and leaves the T-score at both times. */
+    public void giveUp(String why, LocalDate on) {
+        state = GoalState.GIVEN_UP;
+        whyGivenUp = why;
+        givenUpOn = on;
+        reviewedOn = on;
     }
 
     /** Says where the patient is; {@code whereNow} may be null. */
@@ -96,6 +140,36 @@ public class Goal {
 
     public String whereNow() {
         return whereNow;
+    }
+
+    public String expected() {
+        return expected;
+    }
+
+    public Integer importance() {
+        return importance;
+    }
+
+    public Integer difficulty() {
+        return difficulty;
+    }
+
+    /** Returns importance times difficulty, 1 where neither is given. */
+    public int weightInAll() {
+        return (importance == null ? 1 : importance) * (difficulty == null ? 1 : difficulty);
+    }
+
+    /** Returns where the patient started on the scale from −2 to +2: −1 unless said otherwise. */
+    public int startsAt() {
+        return baseline == null ? -1 : baseline;
+    }
+
+    public LocalDate givenUpOn() {
+        return givenUpOn;
+    }
+
+    public String whyGivenUp() {
+        return whyGivenUp;
     }
 
     public LocalDate reviewedOn() {

@@ -38,6 +38,12 @@ public class Instruments {
         return List.copyOf(byKey.values());
     }
 
+    /** True when an instrument is the first in the order of the content for one of the regions: one measure a region is enough to begin with. */
+    boolean leads(Instrument instrument, Collection<String> regions) {
+        return regions.stream().anyMatch(region -> all().stream().filter(other -> other.regions().contains(region)).findFirst()
+                .filter(instrument::equals).isPresent());
+    }
+
     /** Returns the instruments meant for any of the regions, those of a region first, the general ones after. */
     public List<Instrument> forRegions(Collection<String> regions) {
         return all().stream().filter(instrument -> instrument.regions().isEmpty() || regions.stream().anyMatch(instrument::forRegion))

@@ -101,12 +101,17 @@ public record MeasureCourse(Instrument instrument, String region, List<Point> po
         return String.join(" ", sentences);
     }
 
+    /** Returns the published amounts of importance for the region at the first score, smallest first; empty without a comparison. */
+    public List<Threshold> importanceRange() {
+        return sinceFirst.map(verdict -> instrument.range(Threshold.Kind.IMPORTANCE, region, verdict.earlier())).orElse(List.of());
+    }
+
     /** Says how many of the published amounts of importance are reached: a range, not one number. */
     public String range() {
         if (sinceFirst.isEmpty()) {
             return "";
         }
-        List<Threshold> range = instrument.range(Threshold.Kind.IMPORTANCE, region, sinceFirst.get().earlier());
+        List<Threshold> range = importanceRange();
         if (range.isEmpty()) {
             return "No published amount of importance found";
         }

@@ -40,6 +40,58 @@ public record MeasureView(MeasureCourse course, String chart) {
                 || course.sinceLast().filter(verdict -> verdict.kind() == ChangeVerdict.Kind.WORSE).isPresent();
     }
 
+    /** Says the judgement as a sentence, for the reader who wants no number. */
+    public String meaning() {
+        return course.sinceFirst().map(verdict -> switch (verdict.kind()) {
+            case WORSE -> "Worse since the start, by more than measurement error.";
+            case NO_REAL_CHANGE -> "No change beyond measurement error since the start.";
+            case POSSIBLY_IMPORTANT -> "As much as matters to most people, but within measurement error: measure again before building on it.";
+            case REAL_NOT_YET_IMPORTANT -> "A real change, not yet one that matters to most people.";
+            case IMPORTANT -> "A real change, and one that matters to most people.";
+            case REAL_IMPORTANCE_UNKNOWN -> "A real change for the better; how much matters to most people is not known.";
+            case BEYOND_IMPORTANCE_ERROR_UNKNOWN -> "As much as matters to most people; measurement error is not known.";
+            case NOT_JUDGED -> "";
+        }).orElse("");
+    }
+
+    /** Says what the published amounts of importance range over, when there is more than one; blank otherwise. */
+    public String differing() {
+        return course.sinceFirst().isPresent() && course.importanceRange().size() > 1 ? course.range() + "." : "";
+    }
+
+    /** One score in the table under the drawing. */
+    public record Row(String on, String value, String sinceFirst, String sinceLast) {
+    }
+
+    /** The scores, the latest first, with their changes. */
+    public List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        List<MeasureCourse.Point> points = course.points();
+        for (int i = points.size() - 1; i >= 0; i--) {
+            MeasureCourse.Point point = points.get(i);
+            rows.add(new Row(Dates.shown(point.on()), Shown.value(course.instrument(), point.value()) + (point.estimated() ? " est." : ""),
+                    i == 0 ? "start" : Shown.change(course.instrument(), point.value() - points.get(0).value()),
+                    i == 0 ? "\u2013" : Shown.change(course.instrument(), point.value() - points.get(i - 1).value())));
+        }
+        return rows;
+    }
+
+    /** Says when measuring again could tell anything; blank when it cannot be said. */
+    public String remeasure() {
+        return MeasureAgain.words(course);
+    }
+
+    /** Every published amount of change with its source and how sure the figure is, errors first. */
+    public List<String> amounts() {
+        double baseline = course.points().get(0).value();
+        List<String> amounts = new ArrayList<>();
+        for (Threshold.Kind kind : Threshold.Kind.values()) {
+            course.instrument().range(kind, course.region(), baseline).forEach(amount -> amounts.add((kind == Threshold.Kind.ERROR ? "Error " : "Importance ")
+                    + described(amount)));
+        }
+        return amounts;
+    }
+
     public String basis() {
         return course.instrument().outcome() ? course.basis() : "A change on this is not judged.";
     }
@@ -75,17 +127,22 @@ public record MeasureView(MeasureCourse course, String chart) {
                 .orElse("no line under three scores");
     }
 
-    public String sources() {
-        List<String> sources = new ArrayList<>();
-        course.error().ifPresent(error -> sources.add("Error " + described(error)));
-        course.importance().ifPresent(importance -> sources.add("importance " + described(importance)));
-        sources.add("scoring " + course.instrument().source());
-        return String.join("; ", sources);
+    public String scoringSource() {
+        return course.instrument().source();
+    }
+
+    private static String sure(Threshold threshold) {
+        return switch (threshold.tag()) {
+            case "S" -> "seen in the source";
+            case "C" -> "computed from published figures";
+            case "P" -> "a rule of ours";
+            default -> "from memory";
+        };
     }
 
     private static String described(Threshold threshold) {
         String amount = Shown.amount(threshold.value()) + (threshold.unit() == Threshold.Unit.POINTS ? "" : "\u00a0% of the baseline");
         return amount + " (" + threshold.level() + (threshold.population().isBlank() ? "" : ", " + threshold.population()) + "): " + threshold.source()
-                + ("M".equals(threshold.tag()) ? ", from memory" : "");
+                + " [" + sure(threshold) + "]" + (threshold.leads() ? ", leads" : "");
     }
 }

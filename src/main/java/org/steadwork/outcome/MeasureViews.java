@@ -8,6 +8,7 @@ import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.Visits;
+import org.steadwork.drawing.TrendChart;
 
 /** The measures of a case as pages show them, each with its small drawing. */
 @ApplicationScoped
@@ -27,6 +28,6 @@ public class MeasureViews {
     public List<MeasureView> of(CaseFile file, List<SymptomReport> reports, LocalDate day) {
         List<Visit> held = visits.of(file.id()).stream().filter(visit -> !visit.visitedOn().isAfter(day)).toList();
         return measures.of(file.id(), reports, day).stream().filter(course -> course.instrument().outcome())
-                .map(course -> new MeasureView(course, OutcomeViews.chart(course, held, false))).toList();
+                .map(course -> new MeasureView(course, TrendChart.multiple(MeasureTrends.of("c", course, held, List.of())))).toList();
     }
 }

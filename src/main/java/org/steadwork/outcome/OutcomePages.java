@@ -59,7 +59,7 @@ class OutcomePages {
     public Response outcomes(@RestPath long id, @RestQuery String on) {
         CaseHead head = heads.open(id, CaseTab.OUTCOMES);
         LocalDate today = LocalDate.now(clock);
-        return Answers.page(Templates.outcomes(head, views.of(id, ScoreDay.of(on, head.file(), today), null)));
+        return Answers.page(Templates.outcomes(head, views.of(head.file(), ScoreDay.of(on, head.file(), today), today, null)));
     }
 
     @POST
@@ -71,13 +71,13 @@ class OutcomePages {
         LocalDate on = ScoreDay.read(form, file, today);
         RatingForm.Ratings typed = ratings.read(form, id);
         if (form.hasErrors()) {
-            return Answers.unprocessable(Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(id, on == null ? today : on, form)));
+            return Answers.unprocessable(Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(file, on == null ? today : on, today, form)));
         }
         int stored = grids.version(id, on);
         if (stored != form.version()) {
-            OutcomeView now = views.of(id, on, null);
+            OutcomeView now = views.of(file, on, today, null);
             form.conflictsWith(views.show(now.grid()), stored);
-            return Answers.conflict(Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(id, on, form)));
+            return Answers.conflict(Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(file, on, today, form)));
         }
         ratings.store(file, on, typed);
         audit.record("entered scores", file.patient().id(), id, null);

@@ -65,7 +65,7 @@ class OwnActivityPages {
             form.error("newActivity", "This activity is named already.");
         }
         if (form.hasErrors()) {
-            return Answers.unprocessable(OutcomePages.Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(id, on == null ? today : on, form)));
+            return Answers.unprocessable(OutcomePages.Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(file, on == null ? today : on, today, form)));
         }
         OwnActivity activity = new OwnActivity(file, words, on);
         activities.persist(activity);

@@ -61,7 +61,7 @@ class ScoreEntryPages {
         CaseHead head = heads.open(id, CaseTab.OUTCOMES);
         LocalDate day = ScoreDay.of(on, head.file(), LocalDate.now(clock));
         Optional<Score> stored = scores.on(id, instrument, day);
-        return Answers.page(OutcomePages.Templates.scoreEntry(head, entry(chosen, day, show(chosen, day, stored), stored)));
+        return Answers.page(OutcomePages.Templates.scoreEntry(head, entry(chosen, day, show(chosen, day, stored), stored, earlier(id, chosen, day))));
     }
 
     @POST
@@ -81,11 +81,11 @@ class ScoreEntryPages {
         Optional<Score> stored = on == null ? Optional.empty() : scores.on(id, instrument, on);
         LocalDate shown = on == null ? LocalDate.now(clock) : on;
         if (form.hasErrors()) {
-            return Answers.unprocessable(OutcomePages.Templates.scoreEntry(heads.head(file, CaseTab.OUTCOMES), entry(chosen, shown, form, stored)));
+            return Answers.unprocessable(OutcomePages.Templates.scoreEntry(heads.head(file, CaseTab.OUTCOMES), entry(chosen, shown, form, stored, earlier(id, chosen, shown))));
         }
         if (form.version() != version(stored)) {
             form.conflictsWith(show(chosen, on, stored), version(stored));
-            return Answers.conflict(OutcomePages.Templates.scoreEntry(heads.head(file, CaseTab.OUTCOMES), entry(chosen, on, form, stored)));
+            return Answers.conflict(OutcomePages.Templates.scoreEntry(heads.head(file, CaseTab.OUTCOMES), entry(chosen, on, form, stored, earlier(id, chosen, on))));
         }
         scores.record(file, chosen, on, answers);
         audit.record("entered a questionnaire", file.patient().id(), id, null);
@@ -102,11 +102,16 @@ class ScoreEntryPages {
         }
     }
 
-    private static ScoreEntry entry(Instrument instrument, LocalDate on, Form form, Optional<Score> stored) {
+    private static ScoreEntry entry(Instrument instrument, LocalDate on, Form form, Optional<Score> stored, Score earlier) {
         Scored scored = stored.map(score -> instrument.score(score.answers())).orElse(null);
         String value = scored == null ? "" : scored.value().isPresent() ? Shown.value(instrument, scored.value().getAsDouble())
                 : scored.low().isPresent() ? Shown.amount(scored.low().getAsDouble()) + " to " + Shown.amount(scored.high().getAsDouble()) : "";
-        return new ScoreEntry(instrument, on, form, scored, value);
+        return new ScoreEntry(instrument, on, form, scored, value, earlier);
+    }
+
+    // answers to another version of the form are not shown beside these
+    private Score earlier(long id, Instrument instrument, LocalDate day) {
+        return scores.before(id, instrument.key(), day).filter(score -> score.instrumentVersion().equals(instrument.version())).orElse(null);
     }
 
     private static Form show(Instrument instrument, LocalDate on, Optional<Score> stored) {

@@ -18,10 +18,12 @@ public record ScoreGrid(long caseId, LocalDate on, List<LocalDate> days, List<Ro
      * @param field the name of the entry field, or null when the measure is entered by its items
      * @param now the value of the day of entry, blank for none
      * @param href where the items are entered, or null
+     * @param min and {@code max} the lowest and highest answer of a single rating
+     * @param due whether its schedule asks for it on the day of entry
      * @param reported what the symptom report of the day says, blank when it does not
      */
     public record Row(String label, String note, List<Cell> cells, String field, String now, String unit, String href, String absent,
-            String reported, String change, String words) {
+            String reported, String change, String words, int min, int max, boolean due) {
     }
 
     /** A value, or the word that says why there is none. */

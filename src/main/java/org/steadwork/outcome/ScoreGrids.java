@@ -37,7 +37,8 @@ public class ScoreGrids {
     Measures measures;
 
     /** Makes the table for entering scores on a day. */
-    public ScoreGrid of(long caseId, LocalDate on, List<MeasureCourse> courses, Collection<String> regions, List<Visit> visits) {
+    public ScoreGrid of(long caseId, LocalDate on, List<MeasureCourse> courses, Collection<String> regions, List<Visit> visits,
+            Collection<String> due) {
         List<Score> all = scores.of(caseId);
         Map<LocalDate, Map<String, Integer>> ratings = measures.ratings(caseId);
         TreeSet<LocalDate> days = new TreeSet<>(ratings.keySet());
@@ -45,14 +46,14 @@ public class ScoreGrids {
         visits.stream().filter(visit -> visit.attendance() != Attendance.PLANNED).forEach(visit -> days.add(visit.visitedOn()));
         List<LocalDate> earlier = shown(days.headSet(on));
         List<ScoreGrid.Row> rows = new ArrayList<>();
-        for (Instrument instrument : offered(courses, all, regions)) {
+        for (Instrument instrument : offered(courses, all, regions, due)) {
             MeasureCourse course = courses.stream().filter(c -> c.instrument().equals(instrument)).findFirst()
                     .orElseGet(() -> measures.empty(instrument, regions));
             List<Score> own = all.stream().filter(score -> score.instrument().equals(instrument.key())).toList();
-            rows.add(row(caseId, course, own, earlier, on, visits));
+            rows.add(row(caseId, course, own, earlier, on, visits, due.contains(instrument.key())));
         }
         for (OwnActivity activity : activities.activities(caseId)) {
-            rows.add(row(activity, ratings, earlier, on, visits));
+            rows.add(row(activity, ratings, earlier, on, visits, due.contains(Measures.OWN_ACTIVITIES)));
         }
         return new ScoreGrid(caseId, on, earlier, rows, version(all, ratings.get(on), on));
     }
@@ -68,20 +69,14 @@ public class ScoreGrids {
         return Math.floorMod(Objects.hash(stored, on), VERSION_RANGE);
     }
 
-    /** The measures offered without asking: pain, those of the regions, and whatever the case has a score of. */
-    private List<Instrument> offered(List<MeasureCourse> courses, List<Score> all, Collection<String> regions) {
+    /** The measures offered without asking: what is due, those of the regions, and whatever the case has a score of. */
+    private List<Instrument> offered(List<MeasureCourse> courses, List<Score> all, Collection<String> regions, Collection<String> due) {
         return instruments.all().stream().filter(instrument -> !instrument.key().equals(Measures.OWN_ACTIVITIES))
                 .filter(instrument -> courses.stream().anyMatch(course -> course.instrument().equals(instrument))
                         || all.stream().anyMatch(score -> score.instrument().equals(instrument.key()))
-                        || instrument.key().startsWith("nprs_") && instrument.items().size() == 1
-                        || !instrument.regions().isEmpty() && firstOf(instrument, regions))
+                        || due.contains(instrument.key())
+                        || !instrument.regions().isEmpty() && instruments.leads(instrument, regions))
                 .toList();
-    }
-
-    // One measure a region is enough to begin with: the first in the order of the content.
-    private boolean firstOf(Instrument instrument, Collection<String> regions) {
-        return regions.stream().anyMatch(region -> instruments.all().stream()
-                .filter(other -> other.regions().contains(region)).findFirst().filter(instrument::equals).isPresent());
     }
 
     private static List<LocalDate> shown(Collection<LocalDate> days) {
@@ -94,7 +89,8 @@ public class ScoreGrids {
         return shown;
     }
 
-    private static ScoreGrid.Row row(long caseId, MeasureCourse course, List<Score> own, List<LocalDate> days, LocalDate on, List<Visit> visits) {
+    private static ScoreGrid.Row row(long caseId, MeasureCourse course, List<Score> own, List<LocalDate> days, LocalDate on, List<Visit> visits,
+            boolean due) {
         Instrument instrument = course.instrument();
         boolean single = instrument.items().size() == 1;
         List<ScoreGrid.Cell> cells = days.stream().map(day -> own.stream().filter(score -> score.scoredOn().equals(day)).findFirst()
@@ -109,11 +105,12 @@ public class ScoreGrids {
         String words = course.sinceFirst().map(ChangeVerdict::kind).map(kind -> capital(kind.words()))
                 .orElseGet(() -> course.latest().flatMap(point -> instrument.band(point.value())).map(band -> capital(band.label())).orElse(""));
         return new ScoreGrid.Row(instrument.label(), scale(instrument), cells, single ? "s_" + instrument.key() : null, now, instrument.unit(),
-                single ? null : "/cases/" + caseId + "/outcomes/" + instrument.key() + "?on=" + on, absent, reported, change, words);
+                single ? null : "/cases/" + caseId + "/outcomes/" + instrument.key() + "?on=" + on, absent, reported, change, words,
+                instrument.items().get(0).min(), instrument.items().get(0).max(), due);
     }
 
     private static ScoreGrid.Row row(OwnActivity activity, Map<LocalDate, Map<String, Integer>> ratings, List<LocalDate> days, LocalDate on,
-            List<Visit> visits) {
+            List<Visit> visits, boolean due) {
         String key = String.valueOf(activity.id());
         List<ScoreGrid.Cell> cells = days.stream().map(day -> {
             Integer rating = ratings.getOrDefault(day, Map.of()).get(key);
@@ -126,7 +123,7 @@ public class ScoreGrids {
         String words = verdict.map(v -> v.kind() == ChangeVerdict.Kind.REAL_IMPORTANCE_UNKNOWN ? "Real change, better" : capital(v.kind().words())).orElse("");
         return new ScoreGrid.Row(activity.words(), "own activity, 0\u201310, higher is better", cells, "a_" + key,
                 plain(ratings.getOrDefault(on, Map.of()).get(key)), "", null, "not entered", "",
-                verdict.map(v -> signed((int) v.change())).orElse("\u2013"), words);
+                verdict.map(v -> signed((int) v.change())).orElse("\u2013"), words, 0, 10, due);
     }
 
     private static ScoreGrid.Cell cell(Instrument instrument, Score score) {
@@ -148,7 +145,7 @@ public class ScoreGrids {
     }
 
     private static String scale(Instrument instrument) {
-        String range = Shown.amount(instrument.lowest()) + "\u2013" + Shown.withUnit(instrument, Shown.amount(instrument.highest()));
+        String range = Shown.amount(instrument.lowest()) + (instrument.lowest() < 0 ? " to +" : "\u2013") + Shown.withUnit(instrument, Shown.amount(instrument.highest()));
         return range + ", " + (instrument.outcome() ? instrument.direction().words() : instrument.scheduleWords());
     }
 

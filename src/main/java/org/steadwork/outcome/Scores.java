@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.steadwork.account.CurrentAccount;
@@ -34,6 +35,16 @@ public class Scores implements PanacheRepository<Score> {
 
     public Optional<Score> on(long caseId, String instrument, LocalDate day) {
         return find("caseFile.id = ?1 and instrument = ?2 and scoredOn = ?3", caseId, instrument, day).firstResultOptional();
+    }
+
+    /** The latest score of any of some instruments. */
+    public Optional<Score> latestOf(long caseId, Collection<String> keys) {
+        return find("caseFile.id = ?1 and instrument in ?2 order by scoredOn desc, id desc", caseId, keys).firstResultOptional();
+    }
+
+    /** The latest score of an instrument before a day. */
+    Optional<Score> before(long caseId, String instrument, LocalDate day) {
+        return find("caseFile.id = ?1 and instrument = ?2 and scoredOn < ?3 order by scoredOn desc", caseId, instrument, day).firstResultOptional();
     }
 
     /** Records answers for a day; a score of that day is corrected, with its history kept. Nothing answered and nothing stored stores nothing. */

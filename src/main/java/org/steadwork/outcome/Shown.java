@@ -18,7 +18,12 @@ public final class Shown {
 
     /** Writes a score with its unit, for example 46 %. */
     public static String value(Instrument instrument, double value) {
-        return withUnit(instrument, fixed(value, instrument.decimals()));
+        return withUnit(instrument, number(instrument, value));
+    }
+
+    /** Writes a score without its unit. */
+    static String number(Instrument instrument, double value) {
+        return fixed(value, instrument.decimals());
     }
 
     /** Writes a change with its sign, without a unit. */
@@ -37,7 +42,7 @@ public final class Shown {
     }
 
     // A whole-numbered scale shows one decimal where a value is not whole: hiding it would hide that it was computed.
-    private static String fixed(double value, int decimals) {
+    static String fixed(double value, int decimals) {
         if (decimals == 0) {
             return number(value, 1);
         }

@@ -2,6 +2,7 @@ package org.steadwork.people;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 
@@ -33,8 +34,8 @@ record PatientForm(String givenName, String familyName, LocalDate birthDate, Sex
 
     static Form show(Patient p) {
         return Form.empty().with("version", p.version()).with("givenName", p.givenName()).with("familyName", p.familyName())
-                .with("birthDate", Dates.shown(p.birthDate())).with("sex", p.sex().name().toLowerCase())
-                .with("handedness", p.handedness().name().toLowerCase()).with("jobTitle", p.jobTitle())
+                .with("birthDate", Dates.shown(p.birthDate())).with("sex", p.sex().name().toLowerCase(Locale.ROOT))
+                .with("handedness", p.handedness().name().toLowerCase(Locale.ROOT)).with("jobTitle", p.jobTitle())
                 .with("employer", p.employer() == null ? null : p.employer().name()).with("site", p.site() == null ? null : p.site().name())
                 .with("department", p.department())
                 .with("hoursAWeek", p.hoursAWeek() == null ? null : p.hoursAWeek().stripTrailingZeros().toPlainString())

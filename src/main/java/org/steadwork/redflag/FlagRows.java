@@ -12,6 +12,7 @@ import org.steadwork.redflag.rules.Outcome;
 import org.steadwork.redflag.rules.Question;
 import org.steadwork.redflag.rules.ScreenResult;
 import org.steadwork.web.Dates;
+import org.steadwork.web.Initial;
 
 /** Puts flags into words, with the rule and the source that each rests on. */
 @ApplicationScoped
@@ -28,7 +29,7 @@ class FlagRows {
     FlagRow row(Flag flag, Instant latestCall, ScreenResult result) {
         Optional<CombinationRule> rule = content.catalogue().rule(flag.origin());
         Optional<Question> question = content.catalogue().question(flag.origin());
-        String name = Character.toUpperCase(flag.name().charAt(0)) + flag.name().substring(1);
+        String name = Initial.large(flag.name());
         return new FlagRow(flag.id(), flag.version(), name, flag.urgency().label(), flag.pointsTo(), flag.action(), Dates.shown(flag.raisedAt()),
                 flag.certain(), changed(flag), flag.waitsForCall(latestCall),
                 rule.map(CombinationRule::name).orElseGet(() -> question.map(Question::prompt).orElse(flag.origin())),

@@ -18,6 +18,7 @@ import org.steadwork.kernel.Answer;
 import org.steadwork.redflag.rules.Outcome;
 import org.steadwork.redflag.rules.RuleResult;
 import org.steadwork.redflag.rules.ScreenAnswers;
+import org.steadwork.web.Initial;
 
 /** Each published decision rule on the Bench, exactly as published; nothing here raises, lowers or clears a flag of a case. */
 @ApplicationScoped
@@ -80,7 +81,7 @@ class PublishedRuleCalculators implements CalculatorFamily {
             words.items().forEach(item -> answers.put(item.key(), given.answer(item.key())));
             RuleResult result = words.rule().evaluate(ScreenAnswers.of(answers));
             Outcome outcome = result.outcome();
-            BenchAnswer answer = BenchAnswer.of(outcome.label().substring(0, 1).toUpperCase(Locale.ROOT) + outcome.label().substring(1))
+            BenchAnswer answer = BenchAnswer.of(Initial.large(outcome.label()))
                     .marked(outcome.callsForAction() ? Mark.OUT : Mark.NONE);
             result.count().ifPresent(count -> answer.headline("Count", count.words(), ""));
             words.items().forEach(item -> answer.step(item.words(), "as answered", answers.get(item.key()).label(), ""));

@@ -16,6 +16,7 @@ import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.redflag.rules.Verdict;
+import org.steadwork.web.Initial;
 
 /** Tells Today which cases have open flags, calls to make, or screens to finish. */
 @ApplicationScoped
@@ -69,7 +70,7 @@ class RedFlagAttention implements Attention {
 
     private static Entry ofFlag(Flag flag, Instant latestCall) {
         LocalDate since = LocalDate.ofInstant(flag.raisedAt(), ZoneId.systemDefault());
-        String what = Character.toUpperCase(flag.name().charAt(0)) + flag.name().substring(1) + (flag.certain() ? "" : ": not known");
+        String what = Initial.large(flag.name()) + (flag.certain() ? "" : ": not known");
         if (flag.waitsForCall(latestCall)) {
             return entry(flag.caseFile(), Urgency.NOW, label(flag), since, what + ". No call on record.", "Record the call").marked("out");
         }
@@ -83,7 +84,7 @@ class RedFlagAttention implements Attention {
     }
 
     private static String label(Flag flag) {
-        return Character.toUpperCase(flag.urgency().label().charAt(0)) + flag.urgency().label().substring(1);
+        return Initial.large(flag.urgency().label());
     }
 
     private void ofScreen(RedFlagScreen screen, List<Entry> entries) {

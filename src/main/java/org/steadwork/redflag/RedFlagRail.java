@@ -12,6 +12,7 @@ import org.steadwork.casefile.CaseTab;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.Dates;
+import org.steadwork.web.Initial;
 
 /** What red flags add to every page of a case: the state in the rail, the open cautions, the word in the navigation. */
 @RequestScoped
@@ -108,7 +109,7 @@ class RedFlagRail implements CasePart {
     }
 
     private static String sentence(Flag flag) {
-        String name = Character.toUpperCase(flag.name().charAt(0)) + flag.name().substring(1);
+        String name = Initial.large(flag.name());
         return name + (flag.certain() ? "" : ": not known") + ", " + flag.urgency().label();
     }
 

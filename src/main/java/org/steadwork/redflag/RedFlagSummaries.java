@@ -16,6 +16,7 @@ import org.steadwork.redflag.rules.ScreenResult;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.Dates;
+import org.steadwork.web.Initial;
 
 /** Puts the result into plain words: what was found, how fast, what to do, to whom. */
 @ApplicationScoped
@@ -78,7 +79,7 @@ class RedFlagSummaries {
         }
         String level = level(worst) + " " + (worst.demandsCall() ? calls(calls) : "Contact: " + words.contactWithin() + ".");
         return new Summary(worst.demandsCall() ? "stop" : "caution", (certain ? "Positive: " : "Unknown, treated as positive: ")
-                + lower(words.headline()), sentences, level);
+                + Initial.small(words.headline()), sentences, level);
     }
 
     /** A rule speaks through the flagged answers that it looks at. */
@@ -93,7 +94,7 @@ class RedFlagSummaries {
     }
 
     private String level(Urgency urgency) {
-        return "Level: " + lower(content.level(urgency).name()) + ".";
+        return "Level: " + Initial.small(content.level(urgency).name()) + ".";
     }
 
     private static String calls(int calls) {
@@ -104,14 +105,14 @@ class RedFlagSummaries {
     private String named(List<Flag> flags) {
         List<String> names = flags.stream().filter(flag -> content.catalogue().question(flag.origin()).isPresent())
                 .map(Flag::name).distinct().toList();
-        List<String> shown = names.isEmpty() ? flags.stream().map(flag -> lower(flag.name())).distinct().toList() : names;
+        List<String> shown = names.isEmpty() ? flags.stream().map(flag -> Initial.small(flag.name())).distinct().toList() : names;
         String first = String.join("; ", shown.subList(0, Math.min(NAMED, shown.size())));
         return shown.size() > NAMED ? first + "; and " + (shown.size() - NAMED) + " more" : first;
     }
 
     private static String pointsTo(List<Flag> flags) {
         Set<String> all = new LinkedHashSet<>();
-        flags.forEach(flag -> all.add(lower(flag.pointsTo())));
+        flags.forEach(flag -> all.add(Initial.small(flag.pointsTo())));
         return all.stream().limit(NAMED).reduce((a, b) -> a + "; " + b).orElse("");
     }
 
@@ -153,9 +154,5 @@ class RedFlagSummaries {
                 "/cases/" + caseId + "/red-flags/safety-net", "Print the safety-net sheet"));
         steps.add(new Step("Hear whether the patient was seen.", "The entry stays on Today until a clinician closes the flag.", null, null));
         return steps;
-    }
-
-    static String lower(String text) {
-        return text.length() > 1 && Character.isUpperCase(text.charAt(1)) ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 }

@@ -7,9 +7,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
@@ -29,10 +27,7 @@ class SafetyNetPages {
     RedFlagContent content;
 
     @Inject
-    RedFlagScreens screens;
-
-    @Inject
-    ReportedRegions reported;
+    SafetyNets safetyNets;
 
     @Inject
     CurrentAccount account;
@@ -46,9 +41,7 @@ class SafetyNetPages {
     @GET
     public Response show(@RestPath long id) {
         CaseFile file = heads.find(id);
-        Set<String> regions = new LinkedHashSet<>(reported.of(id));
-        screens.latest(id).ifPresent(screen -> regions.addAll(screen.regions()));
-        List<String> ordered = content.catalogue().regions().stream().filter(region -> regions.isEmpty() || regions.contains(region)).toList();
+        List<String> ordered = safetyNets.regions(id);
         audit.record("viewed safety-net sheet", file.patient().id(), id, null);
         return Answers.page(RedFlagPages.Templates.safetyNet(file, account.displayName(), content.safetyNet().core(),
                 content.safetyNet().warnings(ordered), ordered.stream().map(content::region).toList(), LocalDate.now(clock)));

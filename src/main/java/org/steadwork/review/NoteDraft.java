@@ -3,6 +3,7 @@ package org.steadwork.review;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.SymptomReport;
@@ -92,7 +93,7 @@ record NoteDraft(String subjective, String objective, String assessment, String 
     }
 
     private static String plan(CaseFile file, LocalDate day, WorkStatus status) {
-        String work = status == null ? "Work status: not entered." : "Work status: " + status.code().label().toLowerCase()
+        String work = status == null ? "Work status: not entered." : "Work status: " + status.code().label().toLowerCase(Locale.ROOT)
                 + (status.details().isEmpty() ? "" : ", " + status.details()) + ", from " + Dates.shown(status.from())
                 + (status.until() == null ? "" : " until " + Dates.shown(status.until())) + ", decided by " + status.decidedBy().label() + ".";
         String next = file.nextReviewOn() == null || file.nextReviewOn().isBefore(day) ? "Next review: to be set."

@@ -2,6 +2,7 @@ package org.steadwork.review;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.steadwork.casefile.Attendance;
@@ -83,11 +84,11 @@ record ReviewForm(LocalDate visitedOn, VisitKind kind, Attendance attendance, Wo
     static Form show(Visit visit, WorkStatus status) {
         CaseFile file = visit.caseFile();
         Form form = Form.empty().with("version", visit.version()).with("visitedOn", Dates.shown(visit.visitedOn()))
-                .with("kind", visit.kind().name().toLowerCase()).with("attendance", visit.attendance().name().toLowerCase())
+                .with("kind", visit.kind().name().toLowerCase(Locale.ROOT)).with("attendance", visit.attendance().name().toLowerCase(Locale.ROOT))
                 .with("nextReviewOn", file.nextReviewOn() == null ? null : Dates.shown(file.nextReviewOn()));
         if (status != null) {
-            form.with("wsCode", status.code().name().toLowerCase()).with("wsFrom", Dates.shown(status.from()))
-                    .with("wsUntil", status.until() == null ? null : Dates.shown(status.until())).with("wsBy", status.decidedBy().name().toLowerCase())
+            form.with("wsCode", status.code().name().toLowerCase(Locale.ROOT)).with("wsFrom", Dates.shown(status.from()))
+                    .with("wsUntil", status.until() == null ? null : Dates.shown(status.until())).with("wsBy", status.decidedBy().name().toLowerCase(Locale.ROOT))
                     .with("wsHours", status.hoursAWeek() == null ? null : status.hoursAWeek().stripTrailingZeros().toPlainString())
                     .with("wsLimits", status.limits());
         }

@@ -66,12 +66,10 @@ class Surroundings {
         return new Lines(programme(file, day), rows, putRight, redFlags(redFlags.status(file.id())));
     }
 
-    /** Marks the findings ticked in the form as put right on a day; returns how many. */
-    int putRight(CaseFile file, Form form, LocalDate day) {
-        List<Finding> ticked = findings.of(file.id()).stream()
-                .filter(finding -> open(finding) && !finding.foundOn().isAfter(day) && form.ticked(field(finding))).toList();
-        ticked.forEach(finding -> lives.record(finding, FindingStage.DONE, day, null));
-        return ticked.size();
+    /** Marks the findings ticked in the form as put right on a day. */
+    void putRight(CaseFile file, Form form, LocalDate day) {
+        findings.of(file.id()).stream().filter(finding -> open(finding) && !finding.foundOn().isAfter(day) && form.ticked(field(finding)))
+                .forEach(finding -> lives.record(finding, FindingStage.DONE, day, null));
     }
 
     /** What was given on the day, with the last week reported by then. */

@@ -28,6 +28,7 @@ import org.steadwork.casefile.VisitNote;
 import org.steadwork.casefile.VisitNotes;
 import org.steadwork.casefile.Visits;
 import org.steadwork.casefile.WorkHistory;
+import org.steadwork.casefile.WorkStatus;
 import org.steadwork.casefile.WorkStatuses;
 import org.steadwork.web.Answers;
 import org.steadwork.web.Dates;
@@ -104,6 +105,12 @@ class VisitsPages {
             rows.add(0, new VisitsView.Row(visit, note, own, note != null && note.signed() && SignedNotes.late(note)));
         }
         WorkHistory history = statuses.of(file.id());
-        return new VisitsView(form, rows, history.newestFirst(), history.daysOff(LocalDate.now(clock)));
+        List<VisitsView.Spell> spells = new ArrayList<>();
+        LocalDate next = null;
+        for (WorkStatus status : history.newestFirst()) {
+            spells.add(new VisitsView.Spell(status, next));
+            next = status.from();
+        }
+        return new VisitsView(form, rows, spells, history.daysOff(LocalDate.now(clock)));
     }
 }

@@ -32,6 +32,9 @@ public class Layout {
     @ConfigProperty(name = "steadwork.clinic.phone")
     Optional<String> clinicPhone;
 
+    @ConfigProperty(name = "steadwork.clinic.name")
+    Optional<String> clinicName;
+
     @Inject
     RoutingContext routing;
 
@@ -68,6 +71,11 @@ public class Layout {
     /** The telephone number of the clinic, blank where it is not set: sheets then print a line to write on. */
     public String clinicPhone() {
         return clinicPhone.orElse("");
+    }
+
+    /** The name of the clinic, blank where it is not set. */
+    public String clinicName() {
+        return clinicName.orElse("");
     }
 
     public String now() {

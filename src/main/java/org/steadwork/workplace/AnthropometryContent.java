@@ -3,7 +3,9 @@ package org.steadwork.workplace;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
@@ -11,7 +13,9 @@ import org.steadwork.workplace.fit.Band;
 import org.steadwork.workplace.fit.BodyDimension;
 import org.steadwork.workplace.fit.BodyEstimates;
 import org.steadwork.workplace.fit.BodyGroup;
+import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.ErrorCorrelations;
+import org.steadwork.workplace.fit.Population;
 import org.steadwork.workplace.fit.Regression;
 
 /** Reads the content about body sizes: equations, how their errors go together, populations. */
@@ -69,6 +73,41 @@ final class AnthropometryContent {
             return new ErrorCorrelations(pairs);
         } catch (IllegalArgumentException e) {
             throw rows.get(0).problem(e.getMessage());
+        }
+    }
+
+    /** The populations by their ids, in the order of the content. */
+    static Map<String, PopulationText> populations() {
+        Map<BodyGroup, Map<BodyMeasure, Map<BodyMeasure, Double>>> together = new EnumMap<>(BodyGroup.class);
+        for (Entry row : Content.csv("anthropometry/population-correlations.csv")) {
+            together.computeIfAbsent(row.constant("group", BodyGroup.class), g -> new EnumMap<>(BodyMeasure.class))
+                    .computeIfAbsent(row.constant("first", BodyMeasure.class), m -> new EnumMap<>(BodyMeasure.class))
+                    .put(row.constant("second", BodyMeasure.class), row.number("correlation"));
+        }
+        Map<String, PopulationText> populations = new LinkedHashMap<>();
+        for (Entry entry : Content.yaml("anthropometry/populations.yaml").entries("populations")) {
+            Population population = new Population(group(entry, "women", together.get(BodyGroup.FEMALE)),
+                    group(entry, "men", together.get(BodyGroup.MALE)));
+            PopulationText text = new PopulationText(entry.text("id"), entry.text("label"), entry.text("note"), entry.text("status"),
+                    entry.text("source"), population);
+            if (populations.put(text.id(), text) != null) {
+                throw entry.problem("there are two populations " + text.id());
+            }
+        }
+        return populations;
+    }
+
+    private static Population.Group group(Entry entry, String key, Map<BodyMeasure, Map<BodyMeasure, Double>> together) {
+        Entry group = entry.entry(key).orElseThrow(() -> entry.problem("'" + key + "' is missing"));
+        Map<BodyMeasure, Population.Size> sizes = new EnumMap<>(BodyMeasure.class);
+        try {
+            for (String measure : group.keys()) {
+                Entry size = group.entry(measure).orElseThrow();
+                sizes.put(BodyMeasure.valueOf(measure.toUpperCase(Locale.ROOT)), new Population.Size(size.number("mean"), size.number("sd")));
+            }
+            return new Population.Group(sizes, together);
+        } catch (IllegalArgumentException e) {
+            throw group.problem(e.getMessage());
         }
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param lead what changed in one sentence
  */
-record Comparison(WorkplaceAssessment from, WorkplaceAssessment to, List<WorkplaceAssessment> looks, String lead, List<DeviationRow> deviations,
+record Comparison(WorkplaceAssessment from, WorkplaceAssessment to, List<WorkplaceAssessment> looks, String lead, List<DeviationRow> changed, List<DeviationRow> same,
         List<ValueRow> settings, List<ValueRow> measures, String fromDrawing, String toDrawing) {
 
     /** One criterion at both looks; {@code course} says in words how the verdict moved. */

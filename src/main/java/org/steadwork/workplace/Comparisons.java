@@ -19,6 +19,8 @@ class Comparisons {
 
     private static final List<Verdict> FROM_WORST = List.of(Verdict.OUT_OF_RANGE, Verdict.NEAR_THE_EDGE, Verdict.IN_RANGE);
 
+    private static final String AS_BEFORE = "as before";
+
     @Inject
     WorkplaceContent content;
 
@@ -27,7 +29,8 @@ class Comparisons {
 
     Comparison of(RecordedWorkplace from, RecordedWorkplace to, List<WorkplaceAssessment> looks) {
         Map<String, CriterionResult> before = from.results().stream().collect(Collectors.toMap(r -> r.criterion().id(), Function.identity()));
-        List<Comparison.DeviationRow> rows = new ArrayList<>();
+        List<Comparison.DeviationRow> changed = new ArrayList<>();
+        List<Comparison.DeviationRow> same = new ArrayList<>();
         int better = 0;
         int worse = 0;
         int unknown = 0;
@@ -36,14 +39,15 @@ class Comparisons {
             if (was.verdict() == Verdict.NOT_LOOKED_AT && after.verdict() == Verdict.NOT_LOOKED_AT) {
                 continue;
             }
-            rows.add(row(was, after));
+            Comparison.DeviationRow row = row(was, after);
+            (row.course().equals(AS_BEFORE) ? same : changed).add(row);
             int moved = moved(was, after);
             boolean oneUnknown = was.verdict() == Verdict.NOT_LOOKED_AT || after.verdict() == Verdict.NOT_LOOKED_AT;
             unknown += oneUnknown ? 1 : 0;
             better += moved > 0 ? 1 : 0;
             worse += moved < 0 ? 1 : 0;
         }
-        return new Comparison(from.assessment(), to.assessment(), looks, lead(better, worse, unknown), rows, settings(from, to), measures(from, to),
+        return new Comparison(from.assessment(), to.assessment(), looks, lead(better, worse, unknown), changed, same, settings(from, to), measures(from, to),
                 drawing.found(from), drawing.found(to));
     }
 
@@ -83,7 +87,7 @@ class Comparisons {
         int moved = moved(was, after);
         if (moved == 0) {
             double nearer = Math.abs(was.deviation()) - Math.abs(after.deviation());
-            return Double.isNaN(nearer) || Math.abs(nearer) < 0.05 ? "as before" : nearer > 0 ? "same band, nearer" : "same band, further off";
+            return Double.isNaN(nearer) || Math.abs(nearer) < 0.05 ? AS_BEFORE : nearer > 0 ? "same band, nearer" : "same band, further off";
         }
         return moved > 0 ? "better" : "worse";
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.steadwork.drawing.desk.BandContent;
 import org.steadwork.drawing.desk.Bands;
+import org.steadwork.drawing.desk.DeskCard;
 import org.steadwork.drawing.desk.DeskScene;
 import org.steadwork.drawing.desk.DeskState;
 import org.steadwork.drawing.desk.DeskView;
@@ -15,6 +16,7 @@ import org.steadwork.drawing.desk.ScreenKind;
 import org.steadwork.drawing.desk.SeatKind;
 import org.steadwork.drawing.desk.Setting;
 import org.steadwork.drawing.desk.Show;
+import org.steadwork.web.Dates;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.FitResult;
 import org.steadwork.workplace.fit.Lenses;
@@ -54,21 +56,30 @@ class DeskDrawing {
         return DeskView.draw(scene(recorded), Show.BOTH, DeskView.PHONE).svg();
     }
 
-    /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
-    String found(RecordedWorkplace recorded) {
-        return DeskView.draw(scene(recorded), Show.PRESENT, DeskView.PHONE).svg();
+    /**
+     * Returns the drawing of settings other than the proposed ones, as with equipment still to be bought.
+     *
+     * @param apart whether a laptop then has keys of its own beside it
+     */
+    String setTo(RecordedWorkplace recorded, Settings settings, boolean apart, int width) {
+        return DeskView.draw(scene(recorded, Optional.of(settings), "The work place as it should stand", apart), Show.PROPOSED, width).svg();
     }
 
-    /** Returns the drawing of settings other than the proposed ones, as with equipment still to be bought. */
-    String setTo(RecordedWorkplace recorded, Settings settings, String title, Show show, int width) {
-        return DeskView.draw(scene(recorded, Optional.of(settings), title), show, width).svg();
+    /** Returns the settings as a small picture for a card. */
+    String card(RecordedWorkplace recorded, Settings settings, boolean apart) {
+        return DeskCard.draw(scene(recorded, Optional.of(settings), "Settings", apart)).svg();
+    }
+
+    /** Returns the drawing of what was found, without a proposal, narrow enough for two side by side. */
+    String found(RecordedWorkplace recorded) {
+        return DeskView.draw(scene(recorded, Optional.empty(), "Found " + Dates.shown(recorded.assessment().assessedOn()), false), Show.PRESENT, DeskView.PHONE).svg();
     }
 
     private DeskScene scene(RecordedWorkplace recorded) {
-        return scene(recorded, recorded.fit().map(FitResult::best), title(recorded.assessment()));
+        return scene(recorded, recorded.fit().map(FitResult::best), title(recorded.assessment()), false);
     }
 
-    private DeskScene scene(RecordedWorkplace recorded, Optional<Settings> settings, String title) {
+    private DeskScene scene(RecordedWorkplace recorded, Optional<Settings> settings, String title, boolean apart) {
         Map<org.steadwork.drawing.desk.BodyMeasure, Double> body = new EnumMap<>(org.steadwork.drawing.desk.BodyMeasure.class);
         BODY.forEach((measure, drawn) -> {
             Measurement taken = recorded.person().measure(measure);
@@ -80,7 +91,7 @@ class DeskDrawing {
         Map<Setting, Double> sizes = sizes(recorded);
         DeskState present = new DeskState(SeatKind.OFFICE_CHAIR, screen, with(sizes, asLookedAt(recorded)));
         DeskState proposed = settings
-                .map(best -> new DeskState(SeatKind.OFFICE_CHAIR, screen, with(sizes, values(best)))).orElse(null);
+                .map(best -> new DeskState(SeatKind.OFFICE_CHAIR, apart && screen == ScreenKind.LAPTOP ? ScreenKind.LAPTOP_WITH_KEYBOARD : screen, with(sizes, values(best)))).orElse(null);
         return new DeskScene("work-place-" + recorded.assessment().id(), title, "", Posture.SITTING,
                 recorded.assessment().lenses() == Lenses.PROGRESSIVE ? Glasses.PROGRESSIVE : Glasses.SINGLE, body, present, proposed, bands);
     }

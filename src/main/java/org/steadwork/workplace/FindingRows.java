@@ -140,6 +140,11 @@ final class FindingRows {
                         + Numerals.mm(taken.giveOrTake()) + ", " + WorkplaceWords.of(taken.how())));
             }
         }
+        if (criterion.deviation() != null) {
+            recorded.sureness().map(sureness -> sureness.now().get(criterion.deviation()))
+                    .ifPresent(judged -> facts.add(new Fact("How sure", "the band stays the same in " + Numerals.number(100 * judged.holds(), 0)
+                            + " of 100 draws of the body within the errors of its measures")));
+        }
         facts.add(new Fact("What is measured", criterion.measured()));
         facts.add(new Fact("Aim", criterion.target()));
         if (result.bands() != null) {

@@ -130,7 +130,17 @@ final class FitView {
                 .map(deviation -> WorkplaceWords.of(deviation) + ": " + WorkplaceWords.amount(deviation, result.proposed().get(deviation)))
                 .collect(Collectors.joining("; "));
         return new GainRow(WorkplaceWords.of(gain, content.targets().obtainable().footrest().high()), removes, left(gain.deviations(), gain),
-                "Seat " + Numerals.setting(gain.settings().seat()) + ", desk " + Numerals.setting(gain.settings().desk()));
+                "Seat " + Numerals.setting(gain.settings().seat()) + ", desk " + Numerals.setting(gain.settings().desk()), sure(gain));
+    }
+
+    /** Says how often it helps when the body is drawn within the errors of its measures. */
+    private String sure(EquipmentGain gain) {
+        return recorded.sureness().flatMap(sureness -> sureness.of(gain.items().stream().map(EquipmentGain.Item::equipment).toList()))
+                .map(share -> "helps in " + inHundred(share.helps()) + ", is enough alone in " + inHundred(share.suffices()) + " of 100 draws").orElse("–");
+    }
+
+    private static String inHundred(double share) {
+        return Numerals.number(100 * share, 0);
     }
 
     private String left(Map<Deviation, Double> deviations, EquipmentGain gain) {

@@ -13,11 +13,10 @@ import java.time.LocalDate;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.casefile.CaseHeads;
+import org.steadwork.drawing.desk.DeskView;
 import org.steadwork.people.Patient;
 import org.steadwork.web.Answers;
 import org.steadwork.web.Dates;
-import org.steadwork.drawing.desk.DeskView;
-import org.steadwork.drawing.desk.Show;
 
 /** The sheet for the person who buys: what, which range, how many, why. It names no person and nothing clinical. */
 @Path("/cases/{id: \\d+}/work-place/recommendation")
@@ -65,7 +64,10 @@ class RecommendationPages {
         audit.record("printed the equipment recommendation", patient.id(), id, null);
         return Answers.page(Templates.recommendation(new Recommendation(id, recorded.assessment().place(), role + hours,
                 Dates.inLetter(LocalDate.now(clock)), recommending.lines(), recommending.estimates(), recommending.settingRows(), recommending.left(),
-                recommending.settings().map(at -> drawing.setTo(recorded, at, "The work place as it should stand", Show.PROPOSED, DeskView.PAGE)).orElse(null),
-                recommending.settings().map(at -> drawing.setTo(recorded, at, "The work place as it should stand", Show.PROPOSED, DeskView.PHONE)).orElse(null))));
+                drawing(recommending, recorded, DeskView.PAGE), drawing(recommending, recorded, DeskView.PHONE))));
+    }
+
+    private String drawing(Recommending recommending, RecordedWorkplace recorded, int width) {
+        return recommending.settings().map(at -> drawing.setTo(recorded, at, recommending.keysApart(), width)).orElse(null);
     }
 }

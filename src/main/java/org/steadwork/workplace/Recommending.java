@@ -10,6 +10,7 @@ import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.Criterion;
 import org.steadwork.workplace.fit.CriterionResult;
 import org.steadwork.workplace.fit.Deviation;
+import org.steadwork.workplace.fit.Equipment;
 import org.steadwork.workplace.fit.EquipmentGain;
 import org.steadwork.workplace.fit.FitResult;
 import org.steadwork.workplace.fit.How;
@@ -61,18 +62,26 @@ final class Recommending {
         return wanted().map(EquipmentGain::settings).or(() -> recorded.fit().map(FitResult::best));
     }
 
+    /** Whether a laptop gets keys of its own. */
+    boolean keysApart() {
+        return wanted().stream().flatMap(gain -> gain.items().stream()).anyMatch(item -> item.equipment() == Equipment.LAPTOP_SET);
+    }
+
     List<Recommendation.Setting> settingRows() {
+        return settings().map(Recommending::rows).orElse(List.of());
+    }
+
+    /** The settings in the order in which they are made; a cushion only where there is one. */
+    static List<Recommendation.Setting> rows(Settings at) {
         List<Recommendation.Setting> rows = new ArrayList<>();
-        settings().ifPresent(at -> {
-            for (Part part : Part.values()) {
-                at.of(part).ifPresent(value -> {
-                    boolean none = value == 0 && (part == Part.FOOTREST || part == Part.CUSHION);
-                    if (!(none && part == Part.CUSHION)) {
-                        rows.add(new Recommendation.Setting(WorkplaceWords.of(part), none ? "none" : Numerals.setting(value)));
-                    }
-                });
-            }
-        });
+        for (Part part : Part.values()) {
+            at.of(part).ifPresent(value -> {
+                boolean none = value == 0 && (part == Part.FOOTREST || part == Part.CUSHION);
+                if (!(none && part == Part.CUSHION)) {
+                    rows.add(new Recommendation.Setting(WorkplaceWords.of(part), none ? "none" : Numerals.setting(value)));
+                }
+            });
+        }
         return rows;
     }
 
@@ -116,11 +125,10 @@ final class Recommending {
         };
         double room = equipment.margin() + error(text);
         String depth = Double.isNaN(at.seatDepth()) ? "" : "; seat depth adjustable from " + down(at.seatDepth() - depthRoom()) + " to " + up(at.seatDepth() + depthRoom());
-        String filled = words.replace("{from}", down(Math.max(0, wanted - room))).replace("{to}", up(wanted + room))
+        return words.replace("{from}", down(Math.max(0, wanted - room))).replace("{to}", up(wanted + room)).replace("{step}", plain(equipment.step()))
                 .replace("{wanted}", plain(5 * Math.ceil(item.size() / 5 - 1e-9))).replace("{seat}", plain(at.seat())).replace("{desk}", plain(at.desk()))
                 .replace("{depth}", depth.isEmpty() ? "" : depth + " mm").replace("{depth_why}", Double.isNaN(at.seatDepth()) ? "" : " with the seat "
                         + plain(at.seatDepth()) + " mm deep");
-        return words.contains("{from}") ? filled + ", in steps of " + plain(equipment.step()) + " mm or less" : filled;
     }
 
     private double depthRoom() {

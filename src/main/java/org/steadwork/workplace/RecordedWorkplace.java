@@ -14,11 +14,8 @@ import org.steadwork.workplace.fit.FitSolver;
 import org.steadwork.workplace.fit.Grade;
 import org.steadwork.workplace.fit.How;
 import org.steadwork.workplace.fit.Measurement;
-import org.steadwork.workplace.fit.Part;
 import org.steadwork.workplace.fit.Person;
-import org.steadwork.workplace.fit.Settings;
 import org.steadwork.workplace.fit.Sureness;
-import org.steadwork.workplace.fit.Travel;
 import org.steadwork.workplace.fit.Workstation;
 
 /** An assessment with all that was recorded for it, as the fit takes it: the person, the work place, what was seen. */
@@ -107,29 +104,7 @@ final class RecordedWorkplace {
     }
 
     private Workstation readStation() {
-        Map<Part, Travel> travels = new EnumMap<>(Part.class);
-        Settings present = Settings.UNKNOWN;
-        for (Part part : Part.values()) {
-            double now = reading(part, StationMeasure.Role.NOW);
-            if (!Double.isNaN(now)) {
-                present = present.with(part, now);
-            }
-            double low = reading(part, StationMeasure.Role.LOW);
-            double high = reading(part, StationMeasure.Role.HIGH);
-            if (!Double.isNaN(low) && !Double.isNaN(high)) {
-                double step = reading(part, StationMeasure.Role.STEP);
-                travels.put(part, Double.isNaN(step) ? Travel.of(low, high) : new Travel(low, high, step));
-            }
-        }
-        Workstation plain = Workstation.of(travels, present, reading(StationMeasure.HOME_ROW, content.targets().allowances().homeRow()),
-                reading(StationMeasure.TOP_THICKNESS, content.targets().allowances().topThickness()));
-        double laptopTop = reading(StationMeasure.LAPTOP_TOP, Double.NaN);
-        return assessment.laptopAlone() && !Double.isNaN(laptopTop)
-                ? plain.withLaptopAlone(new Workstation.Laptop(laptopTop, reading(StationMeasure.LAPTOP_HOME_ROW, plain.homeRow()))) : plain;
-    }
-
-    private double reading(Part part, StationMeasure.Role role) {
-        return StationMeasure.of(part, role).map(measure -> reading(measure, Double.NaN)).orElse(Double.NaN);
+        return new StationReadings(measure -> reading(measure, Double.NaN), content.targets().allowances()).station(assessment.laptopAlone());
     }
 
     private double reading(StationMeasure measure, double otherwise) {

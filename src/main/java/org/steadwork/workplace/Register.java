@@ -62,6 +62,12 @@ public class Register {
                 .setParameter(1, id).getResultStream().findFirst();
     }
 
+    /** Finds a piece by the names of its employer, its room and itself. */
+    public Optional<Furniture> named(String employer, String room, String name) {
+        return db.createQuery("from Furniture f where f.name = ?3 and f.room.name = ?2 and f.room.site.employer.name = ?1", Furniture.class)
+                .setParameter(1, employer).setParameter(2, room).setParameter(3, name).getResultStream().findFirst();
+    }
+
     boolean nameTaken(Room room, FurnitureKind kind, String name, Long except) {
         return db.createQuery("select count(f) from Furniture f where f.room = ?1 and f.kind = ?2 and lower(f.name) = lower(?3) and f.id <> ?4", Long.class)
                 .setParameter(1, room).setParameter(2, kind).setParameter(3, name).setParameter(4, except == null ? -1L : except).getSingleResult() > 0;

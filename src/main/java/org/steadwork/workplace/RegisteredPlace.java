@@ -26,7 +26,7 @@ record RegisteredPlace(List<Option> desks, List<Option> chairs, List<Furniture> 
             for (RegisterSize size : content.of(piece.kind())) {
                 FurnitureSize kept = stored.get(size.key());
                 if (kept != null && size.fills() != null) {
-                    known.put(size.fills(), "Register: " + kept.words());
+                    known.put(size.fills(), kept.words());
                     amounts.put(size.fills(), plain(kept));
                     fixed(size, kept, stored, known, amounts);
                 }
@@ -40,7 +40,7 @@ record RegisteredPlace(List<Option> desks, List<Option> chairs, List<Furniture> 
         FurnitureSize high = size.settingField() == null ? null : stored.get(size.upperEnd());
         boolean aboveTheDesk = "screen_low".equals(size.fills());
         if (high != null && !aboveTheDesk && high.amount().compareTo(low.amount()) == 0) {
-            known.put(size.settingField(), "Register: fixed, " + low.words());
+            known.put(size.settingField(), "fixed, " + low.words());
             amounts.put(size.settingField(), plain(low));
         }
     }

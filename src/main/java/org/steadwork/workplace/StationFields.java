@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Map;
 
 /** The fields of the form for what is read off at the work place: one row for each part, now and its range side by side. */
-record StationFields(String title, List<Field> fields) {
+record StationFields(String title, List<Field> fields, String known) {
 
     /** One field; {@code label} is short where the row's title says the rest; {@code known} says what the register knows, or is null. */
     record Field(String key, String label, String unit, String known) {
+
+        public String registered() {
+            return "Register: " + known;
+        }
     }
 
     /** Tells whether the row needs its title, because it has several fields. */
@@ -27,7 +31,14 @@ record StationFields(String title, List<Field> fields) {
                 rows.computeIfAbsent(title, t -> new ArrayList<>()).add(new Field(text.key(), label, text.unit(), known.get(text.key())));
             }
         }
-        return rows.entrySet().stream().map(row -> new StationFields(row.getKey(), row.getValue())).toList();
+        return rows.entrySet().stream().map(row -> new StationFields(row.getKey(), row.getValue(), known(row.getValue()))).toList();
+    }
+
+    /** Says in one line what the register knows of a row with several fields, or null. */
+    private static String known(List<Field> fields) {
+        List<String> parts = fields.stream().filter(field -> field.known() != null)
+                .map(field -> field.label() + " " + field.known()).toList();
+        return parts.isEmpty() ? null : "Register: " + String.join("; ", parts);
     }
 
     private static String title(WorkplaceContent content, StationMeasure measure) {

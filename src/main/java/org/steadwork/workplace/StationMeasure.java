@@ -32,6 +32,11 @@ enum StationMeasure {
         return FitContent.key(this);
     }
 
+    /** Returns the part it belongs to; null for a size that does not change. */
+    Part part() {
+        return part;
+    }
+
     Role role() {
         return role;
     }

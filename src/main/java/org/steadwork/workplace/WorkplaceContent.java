@@ -4,6 +4,7 @@ import io.quarkus.runtime.Startup;
 import jakarta.inject.Singleton;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ public class WorkplaceContent {
     private final BodyEstimates estimates = AnthropometryContent.estimates();
     private final Map<BodyMeasure, MeasureText> measures = FitContent.measures();
     private final Map<BodyGroup, Map<Boolean, ErrorCorrelations>> correlations = AnthropometryContent.correlations();
+    private final Map<String, PopulationText> populations = AnthropometryContent.populations();
     private final Map<StationMeasure, StationText> station = StationContent.measures();
     private final double stationGiveOrTake = StationContent.giveOrTake();
     private final Map<String, Criterion> criteria = new LinkedHashMap<>();
@@ -62,6 +64,11 @@ public class WorkplaceContent {
     /** Returns how the errors of estimates go together, made from stature alone or from body mass as well. */
     public ErrorCorrelations correlations(BodyGroup group, boolean withMass) {
         return correlations.get(group).get(withMass);
+    }
+
+    /** Returns the populations that furniture can be tried on, by their ids. */
+    public Map<String, PopulationText> populations() {
+        return Collections.unmodifiableMap(populations);
     }
 
     /** Half the 95 % interval of a reading at the work place, in mm. */

@@ -62,6 +62,6 @@ record WorkplaceFields(Form form, String action, String title, List<PersonField>
     /** Says under a measured criterion what to aim at. */
     public String hint(Criterion criterion) {
         String known = place.known().get(criterion.id());
-        return criterion.measured() + ". Aim: " + criterion.target() + "." + (known == null ? "" : " " + known + ".");
+        return criterion.measured() + ". Aim: " + criterion.target() + "." + (known == null ? "" : " Register: " + known + ".");
     }
 }

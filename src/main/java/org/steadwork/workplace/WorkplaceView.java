@@ -5,7 +5,7 @@ import java.util.List;
 /** The page about the work place, ready to be shown. */
 record WorkplaceView(WorkplaceAssessment assessment, List<WorkplaceAssessment> looks, boolean latest, List<FindingRow> findings,
         List<FindingRow> fitting, List<Group> notLookedAt, int notLookedAtCount, String settling, String settlingRest, List<String> missing, List<StepRow> steps,
-        String stepsNote, String byHand, String sureness, Room room, List<GainRow> gains, String shortest, List<MeasureRow> measures, String standing,
+        String stepsNote, String byHand, String sureness, Room room, List<GainRow> gains, String shortest, String withWhatIsThere, String withChanges, List<MeasureRow> measures, String standing,
         String drawing, String drawingForPhone, List<WorkplacePhoto> photos, int registerDifferences) {
 
     /** Criteria of one group that nobody looked at yet. */
@@ -16,8 +16,8 @@ record WorkplaceView(WorkplaceAssessment assessment, List<WorkplaceAssessment> l
     record StepRow(int number, String set, String now, String proposed, String change, String does) {
     }
 
-    /** Equipment to ask for, what it removes, what is then left. */
-    record GainRow(String equipment, String removes, String left, String settings) {
+    /** Equipment to ask for, what it removes, what is then left, and how sure it is that it helps. */
+    record GainRow(String equipment, String removes, String left, String settings, String sure) {
     }
 
     /** One measure of the person. */

@@ -53,9 +53,10 @@ class WorkplaceViews {
         List<FindingRow> fitting = recorded.results().stream().filter(r -> r.verdict() == Verdict.IN_RANGE).map(rows::of).toList();
         List<CriterionResult> unseen = recorded.results().stream().filter(r -> r.verdict() == Verdict.NOT_LOOKED_AT).toList();
         FitView fit = new FitView(recorded, content);
+        TwoAnswers answers = new TwoAnswers(recorded, content);
         return new WorkplaceView(assessment, looks, looks.get(0).id().equals(assessment.id()), shown, fitting, groups(unseen), unseen.size(),
                 fit.settling(), fit.settlingRest(), missing(recorded), fit.steps(), fit.stepsNote(), fit.byHand(), new SurenessWords(recorded).words().orElse(null), fit.room(), fit.gains(),
-                fit.shortest(), measures(recorded), fit.standing(), drawing.page(recorded), drawing.phone(recorded),
+                fit.shortest(), answers.withWhatIsThere(), answers.withChanges(), measures(recorded), fit.standing(), drawing.page(recorded), drawing.phone(recorded),
                 photos.of(assessment.id()), register.of(recorded).size());
     }
 

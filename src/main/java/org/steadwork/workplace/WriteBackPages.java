@@ -86,8 +86,10 @@ class WriteBackPages {
     private Response add(CaseFile file, RecordedWorkplace recorded, List<RegisterDifference> found, Form form) {
         WorkplaceAssessment assessment = recorded.assessment();
         Room room = register.roomsOf(file.patient().employer()).stream().filter(one -> form.is("room", String.valueOf(one.id()))).findFirst().orElse(null);
-        if (room == null) {
-            form.error("room", "Choose the room it stands in.");
+        if (assessment.desk() != null && assessment.chair() != null) {
+            form.error("room", "Desk and chair are in the register already.");
+        } else if (room == null) {
+            form.error("room", "Choose the room it stands in. A room that is not offered has to be registered with the patient's employer first.");
         }
         String desk = assessment.desk() == null ? name(form, room, FurnitureKind.DESK) : null;
         String chair = assessment.chair() == null ? name(form, room, FurnitureKind.CHAIR) : null;

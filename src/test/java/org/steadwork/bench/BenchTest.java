@@ -68,10 +68,10 @@ class BenchTest {
             Document page = clinician.submit("/bench/" + calculator.key(), Map.of("do", "calculate"));
             check(calculator, "page", clinician.status() == 200 && !page.select("#result").isEmpty(), clinician.status() + " " + page.select(".notice").text());
             String shown = page.select("#result").text();
-            check(calculator, "band", shown.contains(answer.get("band").asText()), shown);
+            check(calculator, "band", shown.contains(plain(answer.get("band").asText())), shown);
             for (JsonNode headline : answer.get("headlines")) {
-                check(calculator, "headline", shown.contains((headline.get("label").asText() + " " + headline.get("value").asText() + " "
-                        + headline.get("unit").asText()).strip()), headline + " in " + shown);
+                check(calculator, "headline", shown.contains(plain(headline.get("label").asText() + " " + headline.get("value").asText() + " "
+                        + headline.get("unit").asText())), headline + " in " + shown);
             }
             check(calculator, "answers something", answer.get("result").size() > 0 && !answer.get("band").asText().isBlank(), api.asString());
             check(calculator, "limits stand before the result", page.text().indexOf(calculator.limits().get(0)) < page.text().indexOf(shown), "");
@@ -85,20 +85,15 @@ class BenchTest {
     void aNumberJustOutsideItsRangeIsRefusedAtItsField() throws JsonProcessingException {
         int tried = 0;
         for (Calculator calculator : calculators.all()) {
-            for (Spot spot : Spot.numbers(calculator)) {
+            List<Spot> numbers = Spot.numbers(calculator);
+            if (!numbers.isEmpty()) {
+                onThePage(calculator, numbers.get(numbers.size() - 1));
+            }
+            for (Spot spot : numbers) {
                 for (BigDecimal outside : List.of(spot.least().subtract(spot.step()), spot.most().add(spot.step()))) {
                     Response answer = send(calculator, spot.with(outside));
                     boolean at = answer.statusCode() == 422 && fields(answer).contains(spot.path());
                     check(calculator, spot.path() + " = " + outside, at && answer.contentType().startsWith("application/problem+json"), answer.asString());
-                    Visitor page = accounts.visitor(Role.CLINICIAN);
-                    Form form = FormTree.write(calculator.inputs(), spot.with(outside));
-                    page.open("/bench/" + calculator.key());
-                    Map<String, List<String>> values = new LinkedHashMap<>();
-                    form.fields().forEach(field -> values.put(field, form.values(field)));
-                    values.put("csrf-token", List.of(page.page().select("input[name=csrf-token]").val()));
-                    page.post("/bench/" + calculator.key(), values);
-                    check(calculator, spot.path() + " on the page", page.status() == 422 && page.page().getElementById(spot.path() + "-error") != null,
-                            page.status() + " " + page.page().select(".notice").text());
                     tried++;
                 }
             }
@@ -110,7 +105,7 @@ class BenchTest {
     @Test
     void nothingHostileBreaksACalculator() throws JsonProcessingException {
         for (Calculator calculator : calculators.all()) {
-            for (Spot spot : Spot.all(calculator)) {
+            for (Spot spot : Spot.oneOfEach(calculator)) {
                 for (Object value : HOSTILE) {
                     Response answer = send(calculator, spot.with(value));
                     boolean right = answer.statusCode() == 200 || answer.statusCode() == 422 && answer.contentType().startsWith("application/problem+json");
@@ -123,6 +118,23 @@ class BenchTest {
             check(calculator, "an unknown field", answer.statusCode() == 422 && fields(answer).contains("no_such_field"), answer.asString());
         }
         report();
+    }
+
+    /** The page asks the same check as the API; one field a calculator shows that it says so at the field. */
+    private void onThePage(Calculator calculator, Spot spot) {
+        Form form = FormTree.write(calculator.inputs(), spot.with(spot.most().add(spot.step())));
+        clinician.open("/bench/" + calculator.key());
+        Map<String, List<String>> values = new LinkedHashMap<>();
+        form.fields().forEach(field -> values.put(field, form.values(field)));
+        values.put("csrf-token", List.of(clinician.page().select("input[name=csrf-token]").val()));
+        clinician.post("/bench/" + calculator.key(), values);
+        check(calculator, spot.path() + " on the page", clinician.status() == 422 && clinician.page().getElementById(spot.path() + "-error") != null,
+                clinician.status() + " " + clinician.page().select(".notice").text());
+    }
+
+    /** Spaces as a page's text has them. */
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ').strip();
     }
 
     private Response send(Calculator calculator, Map<String, Object> values) throws JsonProcessingException {

@@ -116,7 +116,7 @@ class FeatureCardsTest {
         assertEquals("out", card.state());
         assertEquals(4, card.grounds().deviation(), 1e-9);
         assertEquals(7, card.grounds().hoursADay());
-        assertEquals("+100 mm from the aim", card.grounds().shown());
+        assertEquals("+100\u00a0mm from the aim", card.grounds().shown());
         assertTrue(card.regions().contains(BodyRegion.NECK));
         assertEquals("e1", card.grounds().evidence());
     }

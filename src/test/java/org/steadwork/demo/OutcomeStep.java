@@ -14,7 +14,7 @@ final class OutcomeStep implements WalkStep {
         if (visit.number() == 1) {
             for (Entry goal : visit.demo().entry("case").orElseThrow().entries("goals")) {
                 guest.open(visit.path("/outcomes")).expect(200).formWithButton("Add the activity").set("newActivity", goal.text("activity")).send().expect(200);
-                guest.open(visit.path("/outcomes")).expect(200).formWithButton("Save goals").set("newGoal", goal.text("activity")).send().expect(200);
+                guest.open(visit.path("/goals")).expect(200).formWithButton("Save goals").set("newGoal", goal.text("activity")).send().expect(200);
             }
         }
         for (Entry score : visit.entry().entries("scores")) {

@@ -42,6 +42,21 @@ final class BrowserSession implements AutoCloseable {
         return page;
     }
 
+    /** Does something without reception. What the browser complains of meanwhile is expected: nothing can be fetched. */
+    BrowserSession withoutReception(Runnable what) {
+        context.setOffline(true);
+        what.run();
+        complaints.clear();
+        context.setOffline(false);
+        return this;
+    }
+
+    /** Makes the browser forget who it is, as after a day. */
+    BrowserSession forgetCookies() {
+        context.clearCookies();
+        return this;
+    }
+
     /** Opens a page by its path and checks it. */
     BrowserSession open(String path) {
         Response response = page.navigate(address.resolve(path).toString());

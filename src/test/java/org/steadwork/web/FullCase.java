@@ -64,16 +64,51 @@ class FullCase {
         parts.put("prescription", number(visitor.open(path + "/programme").outerHtml(), "/programme/(\\d+)"));
         send(visitor, path + "/work-place/edit", WORK_PLACE);
         parts.put("finding", number(visitor, "/work-place/findings/(\\d+)"));
+        register(visitor, path, parts, "Quayside Planning " + patient);
+        send(visitor, path + "/exposure/new/screen-breaks", Map.of("record-task", "Order entry", "start", "9:00", "end", "12:00", "breaks.count", "0", "do", "record"));
+        parts.put("exposure", number(visitor.open(path + "/exposure").outerHtml(), "/exposure/(\\d+)"));
         outcomes(visitor, path);
         notes(visitor, path);
         redFlags(visitor, path, parts);
         letters(visitor, path, parts);
+        ownPage(visitor, path, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
+    }
+
+    /** The employer with a contact, a room and a desk in it, and a photograph of the work place. */
+    private static void register(Visitor visitor, String path, Map<String, String> parts, String employerName) {
+        visitor.open("/employers?q=" + employerName);
+        parts.put("employer", number(visitor, "href=\"/employers/(\\d+)"));
+        String employer = "/employers/" + parts.get("employer");
+        send(visitor, employer + "/contacts/new", Map.of("name", "Jo Quayle"));
+        parts.put("contact", number(visitor, "/contacts/(\\d+)"));
+        parts.put("site", number(visitor, "/sites/(\\d+)"));
+        String site = "/sites/" + parts.get("site");
+        send(visitor, site + "/rooms/new", Map.of("name", "East"));
+        parts.put("room", number(visitor, "/rooms/(\\d+)"));
+        send(visitor, site + "/rooms/" + parts.get("room") + "/furniture", Map.of("name", "Desk 14", "desk_low", "740", "desk_high", "740"));
+        parts.put("piece", number(visitor, "/furniture/(\\d+)"));
+        visitor.open(path + "/work-place/photos/new");
+        visitor.upload(path + "/work-place/photos/new", Map.of("caption", "The screen from the side"), "photo", "desk.png", TestPictures.png(60, 40));
+        assertEquals(200, visitor.status(), visitor.page().text());
+        parts.put("photo", number(visitor, "/photos/(\\d+)"));
+    }
+
+    /** A link that opens, one before it that no longer does, and a report that nobody has looked at. */
+    private static void ownPage(Visitor visitor, String path, Map<String, String> parts) {
+        send(visitor, path + "/own-page", path + "/own-page/links", Map.of(), Map.of());
+        parts.put("link", number(visitor, "/links/(\\d+)/revoke"));
+        send(visitor, path + "/own-page", path + "/own-page/links", Map.of(), Map.of());
+        parts.put("token", number(visitor, "/own/([A-Za-z0-9_-]{43})"));
+        Visitor patient = new Visitor();
+        send(patient, "/own/" + parts.get("token"), Map.of("born", "3 May 1988"));
+        send(patient, "/own/report", Map.of("words", "Better since Monday."));
+        parts.put("own", number(visitor.open(path + "/own-page").outerHtml(), "/own-page/reports/(\\d+)"));
     }
 
     private static void outcomes(Visitor visitor, String path) {
         send(visitor, path + "/outcomes/ndi", Map.of("on", DAY, "i1", "2", "i2", "3", "i3", "1"));
-        send(visitor, path + "/outcomes", path + "/goals", Map.of("newGoal", "A full shift at the belt"), Map.of());
+        send(visitor, path + "/goals", Map.of("newGoal", "A full shift at the belt"));
         send(visitor, path + "/outcomes", path + "/own-activities", Map.of("on", DAY, "newActivity", "Sit 30 minutes", "newRating", "4"), Map.of());
     }
 

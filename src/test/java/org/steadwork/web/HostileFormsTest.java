@@ -142,6 +142,12 @@ class HostileFormsTest {
                 made.path() + "/programme/add/gn_breathing",
                 made.path() + "/programme/sets/achilles",
                 made.path() + "/letters/new/routine_referral"));
+        String site = "/sites/" + made.parts().get("site");
+        open.addAll(List.of("/employers", "/employers/new", "/employers/" + made.parts().get("employer"), "/employers/" + made.parts().get("employer") + "/edit",
+                "/employers/" + made.parts().get("employer") + "/contacts/new", "/employers/" + made.parts().get("employer") + "/contacts/" + made.parts().get("contact"),
+                "/employers/" + made.parts().get("employer") + "/sites/" + made.parts().get("site"), site, site + "/rooms/new",
+                site + "/rooms/" + made.parts().get("room"), site + "/rooms/" + made.parts().get("room") + "/furniture",
+                "/furniture/" + made.parts().get("piece"), "/furniture/" + made.parts().get("piece") + "/edit"));
         for (CaseTab tab : CaseTab.values()) {
             open.add(tab.href(Long.parseLong(made.caseId())));
         }

@@ -1,5 +1,6 @@
 package org.steadwork.web;
 
+import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -25,13 +26,22 @@ import org.steadwork.account.Role;
 class RoutesTest {
 
     /** Routes that need no account, each with the reason; a route that is open and not listed here fails. */
-    private static final Map<String, String> OPEN = Map.of(
-            "GET /sign-in", "one signs in here",
-            "POST /sign-in", "one signs in here",
-            "POST /sign-out", "ending a session that has run out already must not ask to sign in",
-            "GET /first-run", "makes the first account; opens only with the key from the log, and only once",
-            "POST /first-run", "makes the first account; opens only with the key from the log, and only once",
-            "GET /figures/{key}.svg", "drawings of exercises, the same for everybody; nothing of a patient is in them");
+    private static final Map<String, String> OPEN = Map.ofEntries(
+            entry("GET /sign-in", "one signs in here"),
+            entry("POST /sign-in", "one signs in here"),
+            entry("POST /sign-out", "ending a session that has run out already must not ask to sign in"),
+            entry("GET /first-run", "makes the first account; opens only with the key from the log, and only once"),
+            entry("POST /first-run", "makes the first account; opens only with the key from the log, and only once"),
+            entry("GET /figures/{key}.svg", "drawings of exercises, the same for everybody; nothing of a patient is in them"),
+            entry("GET /own/{token}", "the patient's private link; asks for the date of birth"),
+            entry("POST /own/{token}", "the patient's date of birth, five tries"),
+            entry("GET /own", "says that the patient's page is closed"),
+            entry("POST /own", "closes the patient's page on a phone"),
+            entry("GET /own/today", "opens only for a phone that was let in; else it leads to the closed page"),
+            entry("POST /own/today", "opens only for a phone that was let in; else it leads to the closed page"),
+            entry("GET /own/report", "opens only for a phone that was let in; else it leads to the closed page"),
+            entry("POST /own/report", "opens only for a phone that was let in; else it leads to the closed page"),
+            entry("GET /own/report/thanks", "opens only for a phone that was let in; else it leads to the closed page"));
     private static final Pattern PARAMETER = Pattern.compile("\\{([A-Za-z]+)}");
     private static final Set<String> WORDS = Set.of("key", "kind", "instrument", "calculator");
 
@@ -136,6 +146,9 @@ class RoutesTest {
         Map<String, String> values = new LinkedHashMap<>(made.parts());
         values.put("calculator", "screen-breaks");
         values.put("id", route.path().startsWith("/patients") ? made.patient() : made.caseId());
+        if (route.path().contains("/sets/")) {
+            values.put("key", "achilles");
+        }
         values.putAll(instead);
         return PARAMETER.matcher(route.path()).replaceAll(parameter -> {
             String value = values.get(parameter.group(1));

@@ -2,12 +2,15 @@ package org.steadwork.web;
 
 import static io.restassured.RestAssured.given;
 
+import io.restassured.builder.MultiPartSpecBuilder;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -16,27 +19,47 @@ import org.jsoup.nodes.FormElement;
 /** A browser without a screen: opens pages, fills their forms as a person would, and keeps its cookies. */
 public final class Visitor {
 
+    private static final Set<Integer> REDIRECTS = Set.of(302, 303);
+    private static final int MOST_REDIRECTS = 5;
+
     private final Map<String, String> cookies = new LinkedHashMap<>();
+    private final URI clinic;
     private Document page;
     private Response answer;
+    private URI at;
 
     /** A visitor that is not signed in. */
     public Visitor() {
+        this(null, Map.of());
+    }
+
+    /** A visitor of a clinic at this address, not signed in. */
+    public Visitor(URI clinic) {
+        this(clinic, Map.of());
     }
 
     Visitor(String sessionToken) {
-        cookies.put("steadwork-session", sessionToken);
+        this(null, Map.of("steadwork-session", sessionToken));
+    }
+
+    private Visitor(URI clinic, Map<String, String> cookies) {
+        this.clinic = clinic;
+        this.cookies.putAll(cookies);
     }
 
     /** Opens a page, following redirects; returns its document whatever the status. */
     public Document open(String path) {
-        Response response = request().get(path);
-        return follow(response);
+        return follow(request().get(path), path);
     }
 
     /** Opens an address exactly as it is written, percent signs and all. */
     public Document openEncoded(String address) {
-        return follow(request().urlEncodingEnabled(false).get(address));
+        return follow(request().urlEncodingEnabled(false).get(address), address);
+    }
+
+    /** Where the visitor stands, after redirects. */
+    public URI at() {
+        return at;
     }
 
     public int status() {
@@ -72,7 +95,12 @@ public final class Visitor {
     public Document post(String path, Map<String, List<String>> values) {
         RequestSpecification request = request().contentType("application/x-www-form-urlencoded; charset=utf-8");
         values.forEach((name, list) -> request.formParam(name, list));
-        return follow(request.post(path));
+        return follow(request.post(path), path);
+    }
+
+    /** Posts fields that are encoded already. */
+    public Document postEncoded(String address, String fields) {
+        return follow(request().contentType("application/x-www-form-urlencoded; charset=utf-8").urlEncodingEnabled(false).body(fields).post(address), address);
     }
 
     /** Sends a body of JSON, with the session but no form's token; redirects are not followed. */
@@ -87,6 +115,19 @@ public final class Visitor {
         return answer;
     }
 
+    /** Sends a form of the page shown with a file, as a browser does: in parts, its present values changed by {@code changes}. */
+    public Document upload(String action, Map<String, String> changes, String field, String fileName, byte[] file) {
+        RequestSpecification request = request().contentType("multipart/form-data");
+        Map<String, String> values = new LinkedHashMap<>();
+        form(action).formData().forEach(pair -> values.put(pair.key(), pair.value()));
+        values.remove(field);
+        values.putAll(changes);
+        values.forEach((name, value) -> request.multiPart(new MultiPartSpecBuilder(value).controlName(name)
+                .mimeType("text/plain").charset("UTF-8").build()));
+        request.multiPart(field, fileName, file, "application/octet-stream");
+        return follow(request.post(action), action);
+    }
+
     private FormElement form(String action) {
         Element form = page.select("form[action=" + action + "][method=post]").first();
         if (form == null) {
@@ -96,17 +137,31 @@ public final class Visitor {
     }
 
     private RequestSpecification request() {
-        return given().redirects().follow(false).cookies(cookies).accept("text/html");
+        RequestSpecification request = given().redirects().follow(false).cookies(cookies).accept("text/html");
+        return clinic == null ? request : request.baseUri(clinic.toString());
     }
 
-    private Document follow(Response response) {
+    private Document follow(Response first, String address) {
+        Response response = first;
+        at = whereTo(address);
         cookies.putAll(response.cookies());
-        for (int hops = 0; response.statusCode() == 303 && hops < 5; hops++) {
-            response = request().urlEncodingEnabled(false).get(response.header("Location").replaceFirst("^https?://[^/]+", ""));
+        for (int hops = 0; REDIRECTS.contains(response.statusCode()) && hops < MOST_REDIRECTS; hops++) {
+            at = at.resolve(response.header("Location"));
+            response = request().urlEncodingEnabled(false).get(at.getRawPath() + (at.getRawQuery() == null ? "" : "?" + at.getRawQuery()));
             cookies.putAll(response.cookies());
         }
         answer = response;
-        page = Jsoup.parse(response.asString());
+        page = Jsoup.parse(response.asString(), at.toString());
         return page;
+    }
+
+    /** An address that is none leads nowhere in particular: what was answered is then looked at all the same. */
+    private URI whereTo(String address) {
+        URI home = clinic == null ? URI.create("http://localhost/") : clinic;
+        try {
+            return home.resolve(address.replace(" ", "%20"));
+        } catch (IllegalArgumentException e) {
+            return home;
+        }
     }
 }

@@ -13,6 +13,7 @@ public final class TestTargets {
     public static final Targets TARGETS = FitContent.targets();
     public static final BodyEstimates ESTIMATES = AnthropometryContent.estimates();
     public static final Map<BodyGroup, Map<Boolean, ErrorCorrelations>> CORRELATIONS = AnthropometryContent.correlations();
+    public static final Map<String, PopulationText> POPULATIONS = AnthropometryContent.populations();
     public static final java.util.List<Criterion> CRITERIA = FitContent.criteria();
 
     private TestTargets() {

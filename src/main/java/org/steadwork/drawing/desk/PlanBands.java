@@ -28,7 +28,7 @@ public record PlanBands(Map<PlanTarget, Band> byTarget) {
             entry.text("source");
             entry.text("evidence");
             entry.text("unit");
-            if (bands.put(entry.constant("key", PlanTarget.class), BandContent.band(entry)) != null) {
+            if (bands.put(entry.constant("key", PlanTarget.class), band(entry)) != null) {
                 throw entry.problem("'" + entry.text("key") + "' has a second band");
             }
         }
@@ -37,6 +37,18 @@ public record PlanBands(Map<PlanTarget, Band> byTarget) {
         } catch (IllegalArgumentException e) {
             throw content.problem(e.getMessage());
         }
+    }
+
+    private static Band band(Entry entry) {
+        try {
+            return new Band(end(entry, "from", -1), end(entry, "to", 1), end(entry, "caution_from", -1), end(entry, "caution_to", 1));
+        } catch (IllegalArgumentException e) {
+            throw entry.problem(e.getMessage());
+        }
+    }
+
+    private static double end(Entry entry, String key, int sign) {
+        return entry.has(key) ? entry.number(key) : sign * Double.POSITIVE_INFINITY;
     }
 
     State judge(PlanTarget target, double value) {

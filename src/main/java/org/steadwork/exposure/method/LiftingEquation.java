@@ -40,9 +40,14 @@ public final class LiftingEquation {
             if (index.isEmpty()) {
                 return "Outside what the equation allows: the limit is nought";
             }
-            return index.getAsDouble() <= 1 ? "At or under the design goal"
-                    : index.getAsDouble() <= 3 ? "Over the design goal: raised risk for some workers" : "Far over the design goal: raised risk for nearly all workers";
+            return LiftingEquation.band(index.getAsDouble());
         }
+    }
+
+    /** Says what a lifting index means, in the manual's words put plainly; between 1 and 3 there are only conventions. */
+    public static String band(double index) {
+        return index <= 1 ? "At or under the design goal"
+                : index <= 3 ? "Over the design goal: raised risk for some workers" : "Far over the design goal: raised risk for nearly all workers";
     }
 
     /**

@@ -38,17 +38,21 @@ public record ChangeReading(Series series, String region, ChangeVerdict sinceFir
             throw new IllegalArgumentException("A change needs at least two scores, but there " + (n == 1 ? "is one" : "are none"));
         }
         Instrument instrument = series.instrument();
+        if (!instrument.outcome()) {
+            throw new IllegalArgumentException(instrument.name() + " is no outcome measure: change on it is not judged");
+        }
         double first = series.first().value();
         double latest = series.latest().value();
-        ChangeVerdict sinceFirst = ChangeVerdict.of(instrument, region, first, latest);
-        ChangeVerdict sinceLast = ChangeVerdict.of(instrument, region, series.points().get(n - 2).value(), latest);
-        List<Threshold> importances = instrument.range(Threshold.Kind.IMPORTANCE, region, first);
+        Thresholds.Counting errors = instrument.amounts().counting(Threshold.Kind.ERROR, region, first);
+        Thresholds.Counting importances = instrument.amounts().counting(Threshold.Kind.IMPORTANCE, region, first);
+        ChangeVerdict sinceFirst = ChangeVerdict.of(errors, importances, instrument.direction(), first, latest).with(ScaleEnds.caution(instrument, first));
+        ChangeVerdict sinceLast = n == 2 ? sinceFirst : ChangeVerdict.of(instrument, region, series.points().get(n - 2).value(), latest);
         Optional<TheilSen> trend = n < TheilSen.FEWEST_POINTS ? Optional.empty() : Optional.of(TheilSen.of(series.weeks(), series.values()));
-        OptionalDouble reliable = instrument.error(region, first).flatMap(ReliableChange::behind)
+        OptionalDouble reliable = errors.leading().flatMap(ReliableChange::behind)
                 .map(change -> OptionalDouble.of(change.index(first, latest))).orElse(OptionalDouble.empty());
-        return new ChangeReading(series, region, sinceFirst, sinceLast, instrument.range(Threshold.Kind.ERROR, region, first), importances,
-                sinceFirst.reached(importances), reliable, PercentChange.of(instrument, first, latest), trend,
-                Plateau.of(series, region, beside.weeksToNextReview(), beside.goalsMet()),
+        return new ChangeReading(series, region, sinceFirst, sinceLast, errors.range(), importances.range(),
+                sinceFirst.reached(importances.range()), reliable, PercentChange.of(instrument, first, latest), trend,
+                Plateau.of(series, errors, importances, beside.weeksToNextReview(), beside.goalsMet()),
                 remeasure(series.latest().on(), instrument.error(region, latest), latest, pace(beside, trend)));
     }
 

@@ -66,13 +66,16 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
      * an amount that is not from memory, whether of error or of importance.
      */
     public static ChangeVerdict of(Thresholds thresholds, Direction direction, String region, double earlier, double later) {
-        OptionalDouble error = points(thresholds.leading(Threshold.Kind.ERROR, region, earlier), earlier);
-        OptionalDouble importance = points(thresholds.leading(Threshold.Kind.IMPORTANCE, region, earlier), earlier);
-        ChangeVerdict verdict = of(earlier, later, direction, error, importance);
-        boolean sourced = Stream.of(Threshold.Kind.values()).flatMap(kind -> thresholds.range(kind, region, earlier).stream())
+        return of(thresholds.counting(Threshold.Kind.ERROR, region, earlier), thresholds.counting(Threshold.Kind.IMPORTANCE, region, earlier), direction,
+                earlier, later);
+    }
+
+    /** Judges a change by the amounts that count at the earlier score. */
+    static ChangeVerdict of(Thresholds.Counting errors, Thresholds.Counting importances, Direction direction, double earlier, double later) {
+        ChangeVerdict verdict = of(earlier, later, direction, points(errors.leading(), earlier), points(importances.leading(), earlier));
+        boolean alerts = verdict.alerts && Stream.concat(errors.range().stream(), importances.range().stream())
                 .anyMatch(threshold -> !threshold.fromMemory() && atLeast(-verdict.improvement, threshold.points(earlier)));
-        return new ChangeVerdict(verdict.kind, earlier, later, verdict.change, verdict.improvement, error, importance, "",
-                verdict.alerts && sourced);
+        return new ChangeVerdict(verdict.kind, earlier, later, verdict.change, verdict.improvement, verdict.error, verdict.importance, "", alerts);
     }
 
     /** Judges a change on an instrument with the thresholds of a body region; a risk screen is refused. */
@@ -118,7 +121,7 @@ public record ChangeVerdict(Kind kind, double earlier, double later, double chan
         return threshold.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(threshold.get().points(baseline));
     }
 
-    private ChangeVerdict with(String words) {
+    ChangeVerdict with(String words) {
         return new ChangeVerdict(kind, earlier, later, change, improvement, error, importance, words, alerts);
     }
 }

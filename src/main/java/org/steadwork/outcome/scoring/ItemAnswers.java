@@ -9,6 +9,9 @@ public final class ItemAnswers {
 
     private final List<Item> items;
     private final List<Integer> values;
+    private final int answered;
+    private final int sum;
+    private final int highestSum;
 
     private ItemAnswers(List<Item> items, List<Integer> values) {
         if (values.size() > items.size()) {
@@ -17,11 +20,23 @@ public final class ItemAnswers {
         if (values.size() < items.size()) {
             throw new IllegalArgumentException("There are " + items.size() + " items, but " + values.size() + " answers");
         }
+        int count = 0;
+        int total = 0;
+        int highest = 0;
         for (int i = 0; i < values.size(); i++) {
-            if (values.get(i) != null && !items.get(i).allows(values.get(i))) {
-                throw new InvalidAnswer(items.get(i), values.get(i).toString());
+            Integer value = values.get(i);
+            if (value != null) {
+                if (!items.get(i).allows(value)) {
+                    throw new InvalidAnswer(items.get(i), value.toString());
+                }
+                count++;
+                total += value;
+                highest += items.get(i).max();
             }
         }
+        this.answered = count;
+        this.sum = total;
+        this.highestSum = highest;
         this.items = List.copyOf(items);
         this.values = Collections.unmodifiableList(new ArrayList<>(values));
     }
@@ -69,15 +84,18 @@ public final class ItemAnswers {
     }
 
     public int answered() {
-        return (int) values.stream().filter(value -> value != null).count();
+        return answered;
     }
 
     public boolean complete() {
-        return answered() == items.size();
+        return answered == items.size();
     }
 
     /** Returns the numbers of the items without an answer. */
     public List<Integer> missing() {
+        if (complete()) {
+            return List.of();
+        }
         List<Integer> missing = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
             if (values.get(i) == null) {
@@ -101,15 +119,11 @@ public final class ItemAnswers {
     }
 
     int sum() {
-        return values.stream().filter(value -> value != null).mapToInt(Integer::intValue).sum();
+        return sum;
     }
 
     /** Returns the highest sum that the answered items could have reached. */
     int highestSum() {
-        int highest = 0;
-        for (int i = 0; i < values.size(); i++) {
-            highest += values.get(i) == null ? 0 : items.get(i).max();
-        }
-        return highest;
+        return highestSum;
     }
 }

@@ -27,15 +27,24 @@ public record Plateau(boolean reached, boolean alerts) {
         if (series.points().size() < SCORES) {
             return NONE;
         }
-        Instrument instrument = series.instrument();
+        Thresholds amounts = series.instrument().amounts();
+        double baseline = series.first().value();
+        return of(series, amounts.counting(Threshold.Kind.ERROR, region, baseline), amounts.counting(Threshold.Kind.IMPORTANCE, region, baseline),
+                weeksToNextReview, goalsMet);
+    }
+
+    static Plateau of(Series series, Thresholds.Counting errors, Thresholds.Counting importances, double weeksToNextReview, boolean goalsMet) {
+        if (series.points().size() < SCORES) {
+            return NONE;
+        }
         double baseline = series.first().value();
         double[] scores = series.values();
-        boolean reached = reached(series.weeks(), scores, instrument.direction(), points(instrument, Threshold.Kind.ERROR, region, baseline),
-                points(instrument, Threshold.Kind.IMPORTANCE, region, baseline), weeksToNextReview, goalsMet);
+        boolean reached = reached(series.weeks(), scores, series.instrument().direction(), points(errors, baseline), points(importances, baseline),
+                weeksToNextReview, goalsMet);
         double range = rangeOfLast(scores);
-        boolean sourced = Stream.of(Threshold.Kind.values()).flatMap(kind -> instrument.range(kind, region, baseline).stream())
+        boolean alerts = reached && Stream.concat(errors.range().stream(), importances.range().stream())
                 .anyMatch(threshold -> !threshold.fromMemory() && range < threshold.points(baseline));
-        return new Plateau(reached, reached && sourced);
+        return new Plateau(reached, alerts);
     }
 
     /**
@@ -62,8 +71,8 @@ public record Plateau(boolean reached, boolean alerts) {
         return Arrays.stream(last).max().getAsDouble() - Arrays.stream(last).min().getAsDouble();
     }
 
-    private static OptionalDouble points(Instrument instrument, Threshold.Kind kind, String region, double baseline) {
-        return instrument.amounts().leading(kind, region, baseline).map(threshold -> OptionalDouble.of(threshold.points(baseline)))
+    private static OptionalDouble points(Thresholds.Counting amounts, double baseline) {
+        return amounts.leading().map(threshold -> OptionalDouble.of(threshold.points(baseline)))
                 .orElse(OptionalDouble.empty());
     }
 }

@@ -21,7 +21,7 @@ public record Scored(OptionalDouble value, OptionalDouble low, OptionalDouble hi
         List<Integer> missing, boolean estimated, String working, List<String> groups) {
 
     public Scored {
-        parts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+        parts = parts.isEmpty() ? Map.of() : java.util.Collections.unmodifiableMap(new LinkedHashMap<>(parts));
         missing = List.copyOf(missing);
         groups = List.copyOf(groups);
     }

@@ -8,6 +8,8 @@ package org.steadwork.workplace.fit;
  */
 public record Band(double low, double high) {
 
+    private static final double HAIR = 1e-6;
+
     public Band {
         if (!(low <= high)) {
             throw new IllegalArgumentException("A band runs from its lower to its higher edge, but was " + low + " to " + high);
@@ -16,6 +18,11 @@ public record Band(double low, double high) {
 
     public boolean contains(double value) {
         return value >= low && value <= high;
+    }
+
+    /** Tells whether a value lies outside by more than a rounding error; one that is not known (NaN) does not. */
+    boolean misses(double value) {
+        return value < low - HAIR || value > high + HAIR;
     }
 
     /** Returns how far a value lies outside, 0 inside; NaN is refused. */

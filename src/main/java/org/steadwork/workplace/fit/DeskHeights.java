@@ -10,6 +10,7 @@ final class DeskHeights {
 
     private final double lowest;
     private final double step;
+    private final double perStep;
     private final int count;
     private int first;
     private int last;
@@ -17,6 +18,7 @@ final class DeskHeights {
     DeskHeights(Travel desk) {
         this.lowest = desk.low();
         this.step = desk.step();
+        this.perStep = 1 / desk.step();
         this.count = desk.settings();
     }
 
@@ -53,6 +55,9 @@ final class DeskHeights {
 
     /** Keeps what is nearest to the band [low, high]: all that lies within, else the nearest, or two that are as near. */
     void keepNearest(double low, double high) {
+        if (first == last) {
+            return;
+        }
         int above = Math.max(first, atOrAbove(low));
         int below = Math.min(last, atOrBelow(high));
         if (above <= below) {
@@ -71,10 +76,10 @@ final class DeskHeights {
     }
 
     private int atOrAbove(double wanted) {
-        return (int) Math.ceil((wanted - lowest) / step - HAIR);
+        return (int) Math.ceil((wanted - lowest) * perStep - HAIR);
     }
 
     private int atOrBelow(double wanted) {
-        return (int) Math.floor((wanted - lowest) / step + HAIR);
+        return (int) Math.floor((wanted - lowest) * perStep + HAIR);
     }
 }

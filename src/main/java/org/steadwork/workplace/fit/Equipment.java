@@ -84,7 +84,7 @@ public enum Equipment {
     }
 
     private static Workstation withCushion(FitModel model) {
-        double gap = model.deviation(Deviation.KNEE_GAP, new Scan(model).best());
+        double gap = model.thighLength() - new PartsBeside(model).seatDepth(model.body()) + model.station().present().cushion();
         Target target = model.target(Deviation.KNEE_GAP);
         if (!(gap < target.green().low())) {
             return model.station();

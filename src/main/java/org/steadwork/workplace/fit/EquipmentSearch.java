@@ -31,10 +31,7 @@ final class EquipmentSearch {
         List<EquipmentGain> gains = new ArrayList<>();
         if (cost > HAIR) {
             for (Equipment piece : ALL) {
-                Trial trial = trial(today.at(piece.addedTo(today)), piece);
-                if (trial.remains < cost - HAIR && isUsed(trial)) {
-                    gains.add(gain(trial));
-                }
+                better(today.at(piece.addedTo(today)), cost, piece).ifPresent(trial -> gains.add(gain(trial)));
             }
         }
         gains.sort(Comparator.comparingDouble(EquipmentGain::removes).reversed().thenComparingDouble(gain -> gain.items().get(0).size()));
@@ -58,8 +55,7 @@ final class EquipmentSearch {
     /** Goes through every list that begins with what is chosen; null when none leaves less than {@code least}. */
     private Trial longer(FitModel with, int from, Equipment[] chosen, int length, double least) {
         if (length == chosen.length) {
-            Trial trial = trial(with, chosen);
-            return trial.remains < least - HAIR && isUsed(trial) ? new Trial(chosen.clone(), with, trial.settings, trial.remains) : null;
+            return better(with, least, chosen).orElse(null);
         }
         Trial found = null;
         for (int i = from; i < ALL.length; i++) {
@@ -73,9 +69,14 @@ final class EquipmentSearch {
         return found;
     }
 
-    private static Trial trial(FitModel with, Equipment... pieces) {
-        Settings settings = new Scan(with).best();
-        return new Trial(pieces, with, settings, with.cost(settings));
+    /** Returns what a list gives, if it leaves less than {@code least} and every piece of it is used. */
+    private Optional<Trial> better(FitModel with, double least, Equipment... pieces) {
+        Scan scan = new Scan(with);
+        if (!(with.cost(scan.bestByCost(with.body())) < least - HAIR)) {
+            return Optional.empty();
+        }
+        Settings settings = scan.best();
+        return Optional.of(new Trial(pieces.clone(), with, settings, with.cost(settings))).filter(this::isUsed);
     }
 
     /** Tells whether every piece of a list does something in the setting that is best with it. */

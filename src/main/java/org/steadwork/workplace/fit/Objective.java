@@ -44,6 +44,11 @@ public final class Objective implements Comparable<Objective> {
         return tiers[0];
     }
 
+    /** Returns the squared distances from the aims of feet, elbow and eye together, in mm². */
+    double squares() {
+        return tiers[6] + tiers[7] + tiers[8];
+    }
+
     @Override
     public int compareTo(Objective other) {
         for (int i = 0; i < tiers.length; i++) {

@@ -20,6 +20,7 @@ final class Scan {
     private final DeskHeights desks;
     private final PartsBeside beside;
     private final boolean coarseScreen;
+    private final double highestRest;
     private final double homeRow;
     private final double topThickness;
     private final double footrestAbove;
@@ -43,6 +44,7 @@ final class Scan {
         this.desks = new DeskHeights(desk);
         this.footrest = model.station().travelOrNull(Part.FOOTREST);
         this.screen = model.station().travelOrNull(Part.SCREEN_TOP);
+        this.highestRest = footrest == null ? 0 : footrest.high();
         this.beside = new PartsBeside(model);
         this.homeRow = model.station().homeRow();
         this.topThickness = model.station().topThickness();
@@ -72,9 +74,9 @@ final class Scan {
         return scan(fitted, false);
     }
 
-    /** Returns what the best setting costs another body, without asking which of several free ones is the best. */
-    double leastCost(Body fitted) {
-        return model.cost(scan(fitted, true), fitted);
+    /** Returns a setting that costs as little as any, tier by tier, without asking which of several that cost nothing is the best. */
+    Settings bestByCost(Body fitted) {
+        return scan(fitted, true);
     }
 
     private Settings scan(Body fitted, boolean anyThatIsFree) {
@@ -100,12 +102,12 @@ final class Scan {
     private double seatByHand() {
         double feetHeight = body.feetHeight();
         double keysAboveSeat = body.elbow() - homeRow;
-        return Math.max(feetHeight, desk.clip(feetHeight + keysAboveSeat) - keysAboveSeat);
+        double seatFromDesk = desk.clip(feetHeight + keysAboveSeat) - keysAboveSeat;
+        return Math.max(feetHeight, Math.min(seatFromDesk, feetHeight + highestRest));
     }
 
     /** Higher up there is less room for the thigh, beyond the footrest the feet hang more, and the highest desk is lower. */
     private boolean onlyWorseAbove(int behindBy, double height) {
-        double highestRest = footrest == null ? 0 : footrest.high();
         boolean hanging = height - body.feetHeight() - highestRest > feet.aim();
         boolean deskTooLow = desks.onlyHighest() && atElbow(height) + elbow.aim() > desks.height(desks.first());
         return behindBy <= Tiers.MISSING || hanging && onlyFeetCount(behindBy) || deskTooLow && onlyElbowCounts(behindBy);

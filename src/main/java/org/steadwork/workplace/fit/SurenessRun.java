@@ -85,13 +85,14 @@ final class SurenessRun {
 
     /** What is bought stays as it is whatever the body is; only the settings follow. */
     private Sureness.Recommended recommended(EquipmentGain gain) {
-        Scan scan = new Scan(model.at(gain.station()));
+        FitModel with = model.at(gain.station());
+        Scan scan = new Scan(with);
         int needed = 0;
         int helps = 0;
         int suffices = 0;
         for (int n = 0; n < bodies.length; n++) {
             if (costs[n] > HAIR) {
-                double remains = scan.leastCost(bodies[n]);
+                double remains = with.cost(scan.bestByCost(bodies[n]), bodies[n]);
                 needed++;
                 helps += remains < costs[n] - HAIR ? 1 : 0;
                 suffices += remains > HAIR ? 0 : 1;

@@ -30,6 +30,10 @@ public record Target(double aim, Band green, Band amber, double weight) {
         return (byCost != 0 ? byCost : Double.compare(Math.abs(first - aim), Math.abs(second - aim))) <= 0;
     }
 
+    Target loosened() {
+        return new Target(aim, amber, amber, weight);
+    }
+
     public Verdict verdict(double deviation) {
         return Verdict.of(deviation, green, amber);
     }

@@ -27,6 +27,13 @@ public record Targets(Map<Deviation, Target> byDeviation, Target progressiveDrop
         return lowered ? progressiveDrop : byDeviation.get(deviation);
     }
 
+    /** Returns these targets with the amber bands as green ones: what is near the edge counts as in range. */
+    public Targets loosened() {
+        Map<Deviation, Target> loose = new EnumMap<>(Deviation.class);
+        byDeviation.forEach((deviation, target) -> loose.put(deviation, target.loosened()));
+        return new Targets(loose, progressiveDrop.loosened(), allowances, obtainable);
+    }
+
     private static void requireLengths(double... values) {
         for (double value : values) {
             if (!(value >= 0 && value <= 2000)) {

@@ -23,14 +23,23 @@ final class Tiers {
     private final double[] tried = new double[COUNT];
     private final double[] least = new double[COUNT];
     private boolean bestIsAtEveryAim;
+    /** The tiers before this one are level with the best; whether this one is ahead of it. */
+    private int compared;
+    private boolean ahead;
 
     void clear() {
         Arrays.fill(least, Double.POSITIVE_INFINITY);
         bestIsAtEveryAim = false;
+        compared = 0;
+        ahead = false;
     }
 
     void put(int tier, double value) {
         tried[tier] = value;
+        if (tier <= compared) {
+            compared = tier;
+            ahead = false;
+        }
     }
 
     double least(int tier) {
@@ -57,31 +66,29 @@ final class Tiers {
         return bestIsAtEveryAim;
     }
 
-    boolean behindBy(int lastTier) {
-        return order(lastTier) > 0;
-    }
-
-    boolean ahead() {
-        return order(FOOTREST_HEIGHT) < 0;
-    }
-
     /** Compares what is tried with the best so far, tier by tier up to the last one that is known. */
-    private int order(int lastTier) {
-        for (int tier = 0; tier <= lastTier; tier++) {
-            double difference = tried[tier] - least[tier];
+    boolean behindBy(int lastTier) {
+        while (!ahead && compared <= lastTier) {
+            double difference = tried[compared] - least[compared];
             if (difference > HAIR) {
-                return 1;
+                return true;
             }
-            if (difference < -HAIR) {
-                return -1;
-            }
+            ahead = difference < -HAIR;
+            compared += ahead ? 0 : 1;
         }
-        return 0;
+        return false;
+    }
+
+    /** Tells whether what is tried, every tier of it known, is better than the best so far. */
+    boolean ahead() {
+        return !behindBy(FOOTREST_HEIGHT) && ahead;
     }
 
     void keep() {
         System.arraycopy(tried, 0, least, 0, COUNT);
         bestIsAtEveryAim = isNoughtUpTo(EYE_SQUARED);
+        compared = COUNT;
+        ahead = false;
     }
 
     /** Tells whether a footrest and a change from today are no better than those of the best, by the tiers that come last. */

@@ -17,12 +17,12 @@ import org.steadwork.web.Statements;
 import org.steadwork.web.TestCases;
 
 @QuarkusTest
-class WorseCasesTest {
+class CourseAttentionTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 4, 20);
 
     @Inject
-    WorseCases worse;
+    CourseAttention worse;
 
     @Inject
     Instruments instruments;
@@ -55,6 +55,25 @@ class WorseCasesTest {
         assertTrue(of(id).isEmpty());
     }
 
+    // NDI 24 three times over four weeks: range 0 under error 9.4 (Stratford 1999), no gain expected; the rule itself is ours
+    @Test
+    void aCaseThatStandsStillIsNamedWithItsScores() {
+        long id = cases.open("Isolde", "Nunn-Carver");
+        score(id, 4, List.of(2, 2, 2, 2, 2, 2, 2, 2, 2, 2));
+        score(id, 11, List.of(2, 2, 1, 1, 1, 1, 1, 1, 1, 1));
+        score(id, 18, List.of(2, 2, 1, 1, 1, 1, 1, 1, 1, 1));
+        assertTrue(of(id).isEmpty(), "two weeks are too few");
+        score(id, 31, List.of(2, 2, 1, 1, 1, 1, 1, 1, 1, 1));
+        assertTrue(of(id).isEmpty(), "27 days are not four weeks");
+        score(id, LocalDate.of(2026, 4, 8), List.of(2, 2, 1, 1, 1, 1, 1, 1, 1, 1));
+        List<Attention.Entry> entries = of(id);
+        assertEquals(1, entries.size());
+        assertEquals("Standstill", entries.get(0).label());
+        assertTrue(entries.get(0).reason().contains("24"), entries.get(0).reason());
+        score(id, LocalDate.of(2026, 4, 15), List.of(0, 0, 0, 0, 0, 0, 0, 0, 0, 0));
+        assertTrue(of(id).isEmpty(), "it moves again");
+    }
+
     @Test
     void aClosedCaseIsNotNamed() {
         long id = cases.open("Sorcha", "Wainfleet");
@@ -76,9 +95,13 @@ class WorseCasesTest {
         assertEquals(few, statements.during(() -> worse.entries(TODAY)));
     }
 
-    @Transactional
     void score(long id, int day, List<Integer> answers) {
-        Score score = new Score(files.findById(id), instruments.find("ndi").orElseThrow(), LocalDate.of(2026, 3, day));
+        score(id, LocalDate.of(2026, 3, day), answers);
+    }
+
+    @Transactional
+    void score(long id, LocalDate day, List<Integer> answers) {
+        Score score = new Score(files.findById(id), instruments.find("ndi").orElseThrow(), day);
         score.record(instruments.find("ndi").orElseThrow(), answers, "T. Clinician", Instant.EPOCH);
         scores.persist(score);
     }

@@ -1,0 +1,97 @@
+package org.steadwork.outcome;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.steadwork.casefile.Attendance;
+import org.steadwork.casefile.SymptomReport;
+import org.steadwork.casefile.SymptomReports;
+import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.Visits;
+import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.web.Dates;
+
+/** What is due by its schedule on a day, and nothing else. */
+@ApplicationScoped
+public class DueMeasures {
+
+    /**
+     * One measure that is due.
+     *
+     * @param key of the instrument
+     * @param why since when, in words
+     * @param single true for one number, false for a form of several items
+     * @param href where it is entered
+     */
+    public record Due(String key, String label, String why, boolean single, String href) {
+    }
+
+    @Inject
+    Instruments instruments;
+
+    @Inject
+    Measures measures;
+
+    @Inject
+    SymptomReports reports;
+
+    @Inject
+    CaseRegions caseRegions;
+
+    @Inject
+    Visits visits;
+
+    private List<DueContent.Asked> asked;
+
+    @PostConstruct
+    void read() {
+        asked = DueContent.read(instruments);
+    }
+
+    /** Returns what is due in a case on a day, in a fixed number of queries. */
+    public List<Due> of(long caseId, LocalDate on) {
+        List<SymptomReport> reported = reports.of(caseId);
+        return of(caseId, on, measures.of(caseId, reported), caseRegions.of(reported), visits.of(caseId));
+    }
+
+    /** As {@link #of(long, LocalDate)}, for a caller that has the courses, the regions and the visits. */
+    List<Due> of(long caseId, LocalDate on, List<MeasureCourse> courses, Collection<String> regions, List<Visit> all) {
+        long held = all.stream().filter(visit -> visit.attendance() == Attendance.ATTENDED && visit.visitedOn().isBefore(on)).count();
+        List<Due> due = new ArrayList<>();
+        for (Instrument instrument : instruments.all()) {
+            Optional<MeasureCourse> course = courses.stream().filter(c -> c.instrument().equals(instrument)).findFirst();
+            boolean taken = course.filter(c -> c.on(on).isPresent()).isPresent();
+            if (!taken && scheduled(instrument, course, courses, regions, held + 1) && course.map(c -> c.due(on)).orElse(true)) {
+                due.add(due(caseId, on, instrument, course));
+            }
+        }
+        return due;
+    }
+
+    private boolean scheduled(Instrument instrument, Optional<MeasureCourse> course, List<MeasureCourse> courses, Collection<String> regions, long visit) {
+        if (course.isPresent()) {
+            return true;
+        }
+        Optional<DueContent.Asked> always = asked.stream().filter(a -> a.instrument().equals(instrument.key())).findFirst();
+        if (always.isPresent()) {
+            return visit >= always.get().fromVisit()
+                    && courses.stream().noneMatch(other -> always.get().insteadOf().contains(other.instrument().key()));
+        }
+        // one region measure is enough to begin with: the one of the region that hurts most
+        return instruments.leads(instrument, regions.stream().limit(1).toList())
+                && courses.stream().noneMatch(other -> other.instrument().outcome() && !other.instrument().regions().isEmpty());
+    }
+
+    private static Due due(long caseId, LocalDate on, Instrument instrument, Optional<MeasureCourse> course) {
+        String why = course.flatMap(c -> c.points().stream().filter(point -> point.on().isBefore(on)).reduce((a, b) -> b))
+                .map(last -> "last on " + Dates.shown(last.on()) + ", " + instrument.scheduleWords()).orElse("not taken yet, " + instrument.scheduleWords());
+        boolean single = instrument.items().size() == 1 || instrument.key().equals(Measures.OWN_ACTIVITIES);
+        return new Due(instrument.key(), instrument.label(), why, single, "/cases/" + caseId + "/outcomes"
+                + (single ? "?on=" + on + "#scores" : "/" + instrument.key() + "?on=" + on));
+    }
+}

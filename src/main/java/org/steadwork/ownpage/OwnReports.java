@@ -1,0 +1,24 @@
+package org.steadwork.ownpage;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+
+/** What patients reported before visits. */
+@ApplicationScoped
+public class OwnReports implements PanacheRepository<OwnReport> {
+
+    /** The reports of a case with their lines, the latest first. */
+    List<OwnReport> ofCase(long caseId) {
+        return list("select distinct r from OwnReport r left join fetch r.lines where r.caseFile.id = ?1 order by r.receivedAt desc, r.id desc", caseId);
+    }
+
+    /** Reports of open cases that nobody looked at, the earliest first. */
+    List<OwnReport> waiting() {
+        return list("from OwnReport r join fetch r.caseFile c join fetch c.patient where r.reviewedAt is null and c.closedOn is null order by r.receivedAt");
+    }
+
+    long waiting(long caseId) {
+        return count("caseFile.id = ?1 and reviewedAt is null", caseId);
+    }
+}

@@ -1,0 +1,34 @@
+package org.steadwork.ownpage;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+
+/** What patients ticked. */
+@ApplicationScoped
+public class SessionTicks implements PanacheRepository<SessionTick> {
+
+    private static final String OF_CASE = "from SessionTick t join fetch t.prescription p where p.caseFile.id = ?1";
+
+    /** Every tick of a case on a day, those taken back too. */
+    List<SessionTick> on(long caseId, LocalDate day) {
+        return list(OF_CASE + " and t.doneOn = ?2", caseId, day);
+    }
+
+    /** The ticks of a case from a day on that stand, the earliest first. */
+    List<SessionTick> since(long caseId, LocalDate from) {
+        return list(OF_CASE + " and t.takenBack = false and t.doneOn >= ?2 order by t.doneOn, t.slot", caseId, from);
+    }
+
+    /** Ticks of a case that call for a look and had none. */
+    List<SessionTick> alarms(long caseId) {
+        return list(OF_CASE + " and t.alarm = true and t.seenAt is null order by t.doneOn", caseId);
+    }
+
+    /** The same of all open cases. */
+    List<SessionTick> alarmsOfOpenCases() {
+        return list("from SessionTick t join fetch t.prescription p join fetch p.caseFile c join fetch c.patient where t.alarm = true and t.seenAt is null"
+                + " and c.closedOn is null order by t.doneOn");
+    }
+}

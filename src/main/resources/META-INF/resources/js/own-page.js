@@ -1,0 +1,205 @@
+// Keeps what was ticked on this phone until it has reached the clinic. The page works without this script.
+// A day is sent whole, so sending it twice says the same and stores it once.
+
+const form = document.querySelector('form[data-keep]');
+const status = document.querySelector('[data-kept]');
+const KEPT = `steadwork-own-kept-${form?.dataset.keep}`;
+const PATIENCE = 20_000;
+const AGAIN_AFTER = 30_000;
+const STALE_AFTER = 3_600_000;
+const A_DAY = 86_400_000;
+
+let opened = new Date();
+let busy = false;
+let again = false;
+let retry = null;
+
+function read() {
+  try {
+    return JSON.parse(localStorage.getItem(KEPT) || '{}');
+  } catch {
+    return {};
+  }
+}
+
+function write(days) {
+  try {
+    if (Object.keys(days).length === 0) {
+      localStorage.removeItem(KEPT);
+    } else {
+      localStorage.setItem(KEPT, JSON.stringify(days));
+    }
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function time() {
+  return new Date().toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+}
+
+function say(word, rest) {
+  const strong = document.createElement('b');
+  strong.textContent = word;
+  status.replaceChildren(strong, ` ${rest}`);
+}
+
+function keep() {
+  const days = read();
+  days[form.elements.day.value] = [...new FormData(form).entries()].filter(([name]) => name !== 'csrf-token');
+  return write(days);
+}
+
+/** Puts what this phone kept of the day back onto the page: the clinic does not know it yet. */
+function putBack() {
+  const kept = read()[form.elements.day.value];
+  if (!kept) {
+    return;
+  }
+  const ticked = kept.filter(([name]) => name === 'done').map(([, value]) => value);
+  form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = ticked.includes(box.value); });
+  kept.forEach(([name, value]) => {
+    const field = form.elements[name];
+    if (field instanceof HTMLSelectElement) {
+      field.value = value;
+    }
+  });
+}
+
+/** Pain is said of a session that was done; a session taken back takes its pain along. */
+function tie(changed) {
+  if (changed instanceof HTMLSelectElement && changed.value !== '') {
+    const box = form.querySelector(`input[name=done][value="${changed.dataset.session}"]`);
+    box.checked = true;
+  } else if (changed.name === 'done' && !changed.checked) {
+    form.querySelectorAll(`select[data-session="${changed.value}"]`).forEach((field) => { field.value = ''; });
+  }
+}
+
+async function send(day, fields) {
+  const body = new URLSearchParams(fields);
+  body.append('csrf-token', form.elements['csrf-token'].value);
+  const answer = await fetch(form.action, { method: 'POST', body, credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE) });
+  if (answer.ok && new URL(answer.url).pathname === '/own/today') {
+    return answer.text();
+  }
+  throw new Error(new URL(answer.url).pathname === '/own' ? 'closed' : 'refused');
+}
+
+async function sendAll() {
+  if (busy) {
+    again = true;
+    return;
+  }
+  busy = true;
+  clearTimeout(retry);
+  try {
+    let page = null;
+    for (const [day, fields] of Object.entries(read())) {
+      page = await send(day, fields);
+      const days = read();
+      if (JSON.stringify(days[day]) === JSON.stringify(fields)) {
+        delete days[day];
+        write(days);
+      }
+    }
+    if (page !== null) {
+      show(page);
+      say('Sent', `at ${time()}. Untick what you ticked by mistake.`);
+    }
+  } catch (problem) {
+    if (problem.message === 'closed') {
+      say('Kept', 'on this phone. Your page has closed: open it again with your link and date of birth, and it is sent.');
+    } else {
+      say('Kept', `on this phone at ${time()}. Not sent yet.`);
+      retry = setTimeout(sendAll, AGAIN_AFTER);
+    }
+  } finally {
+    busy = false;
+    if (again) {
+      again = false;
+      sendAll();
+    }
+  }
+}
+
+/** Takes over from the answer what the page cannot know: what is stored, how far the day is, and an alarm. */
+function show(text) {
+  const fresh = new DOMParser().parseFromString(text, 'text/html');
+  const progress = fresh.querySelector('.progress');
+  if (progress) {
+    document.querySelector('.progress').replaceWith(document.importNode(progress, true));
+  }
+  form.querySelectorAll('input[name=was]').forEach((input) => input.remove());
+  fresh.querySelectorAll('input[name=was]').forEach((input) => form.append(document.importNode(input, true)));
+  const alarm = fresh.querySelector('.phone > [role=alert]');
+  document.querySelector('.phone > [role=alert]')?.remove();
+  if (alarm) {
+    document.querySelector('.phone h1').after(document.importNode(alarm, true));
+  }
+}
+
+function keepAndSend() {
+  if (keep()) {
+    say('Kept', `on this phone at ${time()}. Not sent yet.`);
+    sendAll();
+    return true;
+  }
+  return false;
+}
+
+/** A page left open is loaded anew: the day may be another, and an exercise may have been paused meanwhile. */
+async function freshen() {
+  const passed = Math.round((new Date().setHours(0, 0, 0, 0) - new Date(opened).setHours(0, 0, 0, 0)) / A_DAY);
+  if (passed < 1 && new Date() - opened < STALE_AFTER) {
+    return;
+  }
+  try {
+    if ((await fetch(location.pathname, { credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE) })).ok) {
+      location.reload();
+      return;
+    }
+  } catch {
+    // no reception: the page stays, and turns its day over by itself
+  }
+  if (passed >= 1) {
+    turn(passed);
+  }
+}
+
+function turn(passed) {
+  const day = new Date(`${form.elements.day.value}T12:00`);
+  day.setDate(day.getDate() + passed);
+  opened = new Date();
+  form.querySelectorAll('input[name=was]').forEach((input) => input.remove());
+  form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = false; });
+  form.querySelectorAll('select[data-session]').forEach((field) => { field.value = ''; });
+  form.elements.day.value = `${day.getFullYear()}-${String(day.getMonth() + 1).padStart(2, '0')}-${String(day.getDate()).padStart(2, '0')}`;
+  document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
+  document.querySelector('.progress').hidden = true;
+  say('New day.', 'No reception: what you tick is kept on this phone.');
+}
+
+if (form && status) {
+  putBack();
+  form.addEventListener('change', (event) => {
+    tie(event.target);
+    keepAndSend();
+  });
+  form.addEventListener('submit', (event) => {
+    if (keepAndSend()) {
+      event.preventDefault();
+    }
+  });
+  window.addEventListener('online', sendAll);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') {
+      sendAll().then(freshen);
+    }
+  });
+  if (Object.keys(read()).length > 0) {
+    say('Kept', 'on this phone. Not sent yet.');
+    sendAll();
+  }
+}

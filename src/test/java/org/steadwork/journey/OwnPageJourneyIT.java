@@ -1,0 +1,211 @@
+package org.steadwork.journey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The patient's own page on a phone of 360 px: in, ticked, reported, without reception, and back. */
+class OwnPageJourneyIT {
+
+    private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");
+    private static final Pattern LINK = Pattern.compile("/own/[A-Za-z0-9_-]{43}");
+    private static final String PASSWORD = "wind-over-the-fen-7";
+    private static final String BORN = "17 Sep 1991";
+
+    /** One thumb: WCAG 2.2, 2.5.5 (level AAA) asks for 44 px. */
+    private static final double THUMB = 44;
+
+    private static PackagedApplication application;
+    private static Playwright playwright;
+    private static Browser browser;
+    private static Guest clinician;
+    private static int patients;
+
+    private String path;
+    private String link;
+    private BrowserSession phone;
+
+    @BeforeAll
+    static void start() {
+        application = PackagedApplication.start(Map.of("steadwork.demo-now", "2030-03-04T09:20", "steadwork.clinic.phone", "01632 960100"));
+        playwright = Browsers.playwright();
+        browser = Browsers.chromium(playwright);
+        Matcher key = FIRST_RUN.matcher(application.log());
+        if (!key.find()) {
+            throw new AssertionError("no first-run link in the log:\n" + application.log());
+        }
+        clinician = new Guest(application.address());
+        clinician.open(key.group()).formWithButton("Make the account").set("fullName", "Tamsin Okoro-Vale").set("displayName", "T. Okoro-Vale")
+                .set("userName", "tamsin").set("password", PASSWORD).set("passwordAgain", PASSWORD).send().expect(200);
+    }
+
+    @AfterAll
+    static void stop() {
+        browser.close();
+        playwright.close();
+        application.close();
+    }
+
+    @BeforeEach
+    void aPatientWithTwoExercisesAndALink() {
+        clinician.open("/patients/new").formWithButton("Register the patient").set("givenName", "Marisol").set("familyName", "Tverdal " + (char) ('A' + patients++))
+                .set("birthDate", BORN).set("sex", "female").set("handedness", "right").send().expect(200);
+        clinician.follow("Open a case").formWithButton("Open the case").set("complaint", "Neck ache").set("openedOn", "4 Mar 2030").send().expect(200);
+        path = clinician.at().getPath().replaceFirst("/symptoms.*", "");
+        clinician.open(path + "/symptoms/new").form("form:has([name=now-neck])").set("now-neck", "2").tick("zone", "neck").send().expect(200);
+        for (String exercise : new String[] {"sh_rolls", "nk_rotation"}) {
+            FilledForm give = clinician.open(path + "/programme/add/" + exercise).expect(200).formWithButton("Give this exercise");
+            if (give.offers("considered")) {
+                give.tickEach("considered");
+            }
+            give.send().expect(200);
+        }
+        clinician.open(path + "/own-page").formWithButton("Make a link").send().expect(200);
+        Matcher made = LINK.matcher(clinician.page().select(".own-card code").text());
+        assertTrue(made.find(), clinician.words());
+        link = made.group();
+        phone = new BrowserSession(browser, application.address(), 360);
+    }
+
+    @AfterEach
+    void putThePhoneAway() {
+        phone.close();
+    }
+
+    private void enter() {
+        phone.open(link).expectHeading("Your exercises").type("Your date of birth", BORN).press("Open my page").expectHeading("Monday 4 Mar 2030");
+    }
+
+    private Locator box(int number) {
+        return phone.page().locator("input[name=done]").nth(number);
+    }
+
+    private void waitFor(String saved) {
+        phone.page().locator("[data-kept] b").and(phone.page().getByText(saved, new Page.GetByTextOptions().setExact(true))).waitFor();
+    }
+
+    private int ticked() {
+        clinician.open(path + "/own-page").expect(200);
+        return clinician.page().select("section[aria-labelledby=s-kept] td:last-child").stream()
+                .mapToInt(cell -> Integer.parseInt(cell.text().replaceFirst(" of .*", ""))).sum();
+    }
+
+    @Test
+    void theWayThroughThePage() {
+        enter();
+        box(0).check();
+        waitFor("Sent");
+        phone.page().getByText("Pain before and after").first().click();
+        phone.page().getByLabel("Before").first().selectOption("2");
+        phone.page().getByLabel("After").first().selectOption("7");
+        phone.page().getByRole(AriaRole.ALERT).waitFor();
+        phone.check().expectWords("Your pain rose clearly after an exercise").expectWords("nobody watches this page round the clock");
+        phone.page().getByText("How to do it").first().click();
+        phone.check();
+        phone.follow("Tell how it has been").expectHeading("How has it been?");
+        phone.page().getByRole(AriaRole.RADIOGROUP, new Page.GetByRoleOptions().setName("Pain now, Back of neck")).getByLabel("3").check();
+        phone.page().locator("input[name=sign][value=today0]").check();
+        phone.press("Send it").expectHeading("Thank you").expectWords("Phone the clinic or a doctor today").expectWords("Nobody watches this page round the clock");
+        phone.follow("Back to the exercises").press("Close my page on this phone").expectHeading("Your page is closed");
+        clinician.open("/").expect(200);
+        assertTrue(clinician.words().contains("Ticked at home, to phone about the same day"), clinician.words());
+        assertTrue(clinician.words().contains("Pain rose from 2 to 7 with an exercise"), clinician.words());
+    }
+
+    @Test
+    void everythingToTapIsLargeEnoughForAThumb() {
+        enter();
+        phone.page().getByText("Pain before and after").first().click();
+        for (String wanted : new String[] {".slot", ".own-pain select", ".tickrow summary", ".phone .button", ".phone button"}) {
+            for (Locator target : phone.page().locator(wanted).all()) {
+                BoundingBox size = target.boundingBox();
+                if (size != null) {
+                    assertTrue(size.height >= THUMB, wanted + " is " + size.height + " px high");
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatIsTickedWithoutReceptionIsKeptAndArrivesOnce() {
+        enter();
+        phone.withoutReception(() -> {
+            box(0).check();
+            waitFor("Kept");
+            box(1).check();
+        });
+        waitFor("Sent");
+        phone.check();
+        assertEquals(2, ticked());
+        phone.page().reload();
+        assertTrue(box(0).isChecked() && box(1).isChecked());
+        phone.press("Send to T. Okoro-Vale");
+        waitFor("Sent");
+        assertEquals(2, ticked());
+        box(0).uncheck();
+        waitFor("Sent");
+        phone.page().waitForCondition(() -> ticked() == 1);
+    }
+
+    @Test
+    void whatWasKeptIsSentWhenAClosedPageIsOpenedAgain() {
+        enter();
+        phone.withoutReception(() -> {
+            box(0).check();
+            waitFor("Kept");
+            phone.forgetCookies();
+        });
+        phone.page().getByText("Your page has closed").waitFor();
+        assertEquals(0, ticked());
+        phone.open("/own/today").expectHeading("Your page is closed");
+        enter();
+        waitFor("Sent");
+        assertTrue(box(0).isChecked());
+        assertEquals(1, ticked());
+    }
+
+    /** The page loads, its ticks do not get through: the next tick must not push out the one before. */
+    @Test
+    void aTickThatDidNotGetThroughSurvivesLoadingThePageAnew() {
+        enter();
+        phone.page().route("**/own/today", route -> {
+            if (route.request().method().equals("POST")) {
+                route.abort();
+            } else {
+                route.resume();
+            }
+        });
+        box(0).check();
+        waitFor("Kept");
+        phone.page().reload();
+        assertTrue(box(0).isChecked());
+        box(1).check();
+        waitFor("Kept");
+        phone.page().unroute("**/own/today");
+        box(2).check();
+        waitFor("Sent");
+        assertEquals(3, ticked());
+    }
+
+    @Test
+    void aWrongDateOfBirthIsToldAtTheField() {
+        phone.open(link).type("Your date of birth", "1 Jan 1970");
+        phone.page().getByRole(AriaRole.BUTTON).first().click();
+        phone.page().locator("#born-error").waitFor();
+        assertTrue(phone.page().locator("main").innerText().contains("This is not the date we have"));
+    }
+}

@@ -1,0 +1,97 @@
+package org.steadwork.outcome;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.steadwork.casefile.Attendance;
+import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.VisitKind;
+import org.steadwork.casefile.Visits;
+import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.web.Statements;
+import org.steadwork.web.TestCases;
+
+@QuarkusTest
+class DueMeasuresTest {
+
+    private static final LocalDate FIRST = TestCases.OPENED;
+
+    @Inject
+    DueMeasures due;
+
+    @Inject
+    Instruments instruments;
+
+    @Inject
+    Scores scores;
+
+    @Inject
+    CaseFiles files;
+
+    @Inject
+    Visits visits;
+
+    @Inject
+    TestCases cases;
+
+    @Inject
+    Statements statements;
+
+    @Test
+    void theFirstVisitAsksTheBaselineAndNoRatingOfChange() {
+        long id = cases.open("Tamar", "Jessop-Vale");
+        List<String> asked = keys(id, FIRST);
+        assertTrue(asked.containsAll(List.of("nprs_now", "nprs_average", "nprs_worst", "psfs", "ompsq_sf", "was")), asked.toString());
+        assertFalse(asked.contains("groc15"), "nothing has changed yet");
+    }
+
+    @Test
+    void aReviewAsksWhatIsDueAndNothingElse() {
+        long id = cases.open("Silvan", "Kirkby-Thorn");
+        for (String key : List.of("nprs_now", "nprs_average", "nprs_worst", "ompsq_sf", "was", "ndi")) {
+            score(id, key, FIRST);
+        }
+        List<String> asked = keys(id, FIRST.plusDays(7));
+        assertTrue(asked.contains("nprs_now"), asked.toString());
+        assertFalse(asked.contains("was") || asked.contains("ndi") || asked.contains("ompsq_sf"), asked.toString());
+        assertTrue(keys(id, FIRST.plusDays(21)).contains("ndi"), "every three weeks");
+        assertFalse(keys(id, FIRST.plusDays(60)).contains("ompsq_sf"), "the screen is asked once");
+        QuarkusTransaction.requiringNew().run(() -> visits.add(files.findById(id), FIRST.plusDays(7), VisitKind.FOLLOW_UP, Attendance.ATTENDED));
+        assertTrue(keys(id, FIRST.plusDays(14)).contains("groc15"), "from the second review on");
+        score(id, "groc11", FIRST.plusDays(14));
+        assertFalse(keys(id, FIRST.plusDays(15)).contains("groc15"), "one rating of change is enough");
+        score(id, "nprs_now", FIRST.plusDays(15));
+        assertFalse(keys(id, FIRST.plusDays(15)).contains("nprs_now"), "what was asked today is not asked again");
+    }
+
+    @Test
+    void moreScoresTakeNoMoreStatements() {
+        long id = cases.open("Rowena", "Lumley-Hart");
+        long few = statements.during(() -> keys(id, FIRST));
+        score(id, "ndi", FIRST);
+        score(id, "was", FIRST);
+        assertEquals(few, statements.during(() -> keys(id, FIRST.plusDays(28))));
+    }
+
+    private List<String> keys(long id, LocalDate on) {
+        return QuarkusTransaction.requiringNew().call(() -> due.of(id, on)).stream().map(DueMeasures.Due::key).toList();
+    }
+
+    private void score(long id, String key, LocalDate on) {
+        QuarkusTransaction.requiringNew().run(() -> {
+            Instrument instrument = instruments.find(key).orElseThrow();
+            Score score = new Score(files.findById(id), instrument, on);
+            score.record(instrument, Collections.nCopies(instrument.items().size(), 1), "T. Clinician", Instant.EPOCH);
+            scores.persist(score);
+        });
+    }
+}

@@ -1,0 +1,268 @@
+package org.steadwork.ownpage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.steadwork.account.Role;
+import org.steadwork.web.TestAccounts;
+import org.steadwork.web.TestCases;
+import org.steadwork.web.Visitor;
+
+/** The patient's own page: who gets in, what is stored, what the clinician sees of it. */
+@QuarkusTest
+class OwnPagesTest {
+
+    private static final String BORN = "3 May 1988";
+    private static final Pattern TOKEN = Pattern.compile("/own/([A-Za-z0-9_-]{43})");
+
+    @Inject
+    TestAccounts accounts;
+
+    @Inject
+    TestCases cases;
+
+    @Inject
+    EntityManager db;
+
+    private String path;
+    private Visitor clinician;
+
+    @BeforeEach
+    void aCaseWithAnExercise() {
+        path = "/cases/" + cases.open("Leocadia", "Ownright");
+        clinician = accounts.visitor(Role.CLINICIAN);
+        clinician.open(path + "/programme/add/sh_rolls");
+        clinician.submit(path + "/programme/add/sh_rolls", Map.of("startedOn", "5 Mar 2026"));
+        clinician.open(path + "/symptoms/new");
+        clinician.submit(path + "/symptoms/new", Map.of("reportedOn", "4 Mar 2026", "now-neck", "2", "worst-neck", "4"), Map.of("zone", List.of("neck")));
+        assertEquals(200, clinician.status(), clinician.page().text());
+    }
+
+    private String link() {
+        clinician.open(path + "/own-page");
+        clinician.submit(path + "/own-page/links", Map.of());
+        Matcher token = TOKEN.matcher(clinician.page().outerHtml());
+        assertTrue(token.find(), clinician.page().text());
+        return "/own/" + token.group(1);
+    }
+
+    private Visitor patient(String link) {
+        Visitor patient = new Visitor();
+        patient.open(link);
+        patient.submit(link, Map.of("born", BORN));
+        assertEquals(200, patient.status());
+        assertTrue(patient.page().title().startsWith("Your exercises today"), patient.page().title());
+        return patient;
+    }
+
+    private Map<String, String> everySession(Visitor patient, String after) {
+        Map<String, String> changes = new HashMap<>();
+        patient.page().select("select[name^=before_]").forEach(field -> changes.put(field.attr("name"), "2"));
+        patient.page().select("select[name^=after_]").forEach(field -> changes.put(field.attr("name"), after));
+        return changes;
+    }
+
+    private long ticks() {
+        return db.createQuery("select count(t) from SessionTick t where t.prescription.caseFile.id = ?1 and t.takenBack = false", Long.class)
+                .setParameter(1, Long.valueOf(path.substring("/cases/".length()))).getSingleResult();
+    }
+
+    @Test
+    void theLinkIsShownOnceAndStoredNowhere() {
+        String link = link();
+        assertFalse(clinician.page().select("svg[aria-label*=scan]").isEmpty());
+        clinician.open(path + "/own-page");
+        assertFalse(clinician.page().outerHtml().contains(link));
+        assertEquals(0L, db.createQuery("select count(l) from OwnLink l where l.tokenHash = ?1", Long.class).setParameter(1, link.substring("/own/".length())).getSingleResult());
+    }
+
+    @Test
+    void thePageShowsTheProgrammeAndNothingElseOfTheRecord() {
+        Visitor patient = patient(link());
+        String page = patient.page().outerHtml();
+        assertTrue(page.contains("Shoulder rolls"), page);
+        assertFalse(page.contains("Ownright"), "not even the name");
+        assertFalse(page.contains("Neck ache"), "nor the complaint");
+        patient.open(path);
+        assertTrue(patient.page().title().startsWith("Sign in"), "the cookie opens no page of the clinic");
+    }
+
+    @Test
+    void linksThatDoNotOpenAreAnsweredAlike() {
+        String replaced = link();
+        String revoked = link();
+        String revoke = clinician.page().select("form[action$=/revoke]").attr("action");
+        clinician.submit(revoke, Map.of());
+        String over = link();
+        end(over);
+        String locked = link();
+        Visitor thief = new Visitor();
+        thief.open(locked);
+        for (int i = 0; i < OwnLink.TRIES; i++) {
+            thief.submit(locked, Map.of("born", "1 Jan 1970"));
+            assertEquals(422, thief.status());
+        }
+        String guessed = "/own/" + "A".repeat(43);
+        Map<String, String> answers = new HashMap<>();
+        for (String link : List.of(replaced, revoked, over, locked, guessed)) {
+            Visitor anybody = new Visitor();
+            anybody.open(link);
+            assertEquals(404, anybody.status(), link);
+            answers.put(anybody.page().select("main").text(), link);
+        }
+        assertEquals(1, answers.size(), () -> "one answer for all: " + answers);
+    }
+
+    @Transactional
+    void end(String link) {
+        db.createQuery("update OwnLink l set l.expiresOn = ?2 where l.tokenHash = ?1").setParameter(1, Token.hash(link.substring("/own/".length())))
+                .setParameter(2, LocalDate.now().minusDays(1)).executeUpdate();
+    }
+
+    @Test
+    void fiveWrongDatesLockTheLinkAndTellToday() {
+        String link = link();
+        Visitor thief = new Visitor();
+        for (int i = 0; i < OwnLink.TRIES; i++) {
+            thief.open(link);
+            thief.submit(link, Map.of("born", "2 Feb 1972"));
+        }
+        Visitor patient = new Visitor();
+        patient.open(link);
+        assertEquals(404, patient.status());
+        clinician.open("/");
+        assertTrue(clinician.page().text().contains("The own page was locked after 5 wrong dates of birth."), clinician.page().text());
+    }
+
+    @Test
+    void aDateThatCannotBeReadIsNoTry() {
+        String link = link();
+        Visitor patient = new Visitor();
+        patient.open(link);
+        for (int i = 0; i < OwnLink.TRIES + 2; i++) {
+            patient.submit(link, Map.of("born", "May 1988"));
+            assertEquals(422, patient.status());
+        }
+        patient(link);
+    }
+
+    @Test
+    void aDaySentTwiceIsStoredOnceAndAMistakeIsTakenBack() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        patient.submit("/own/today", Map.of(), Map.of("done", sessions));
+        assertEquals(sessions.size(), ticks());
+        patient.submit("/own/today", Map.of(), Map.of("done", sessions));
+        assertEquals(sessions.size(), ticks());
+        patient.submit("/own/today", Map.of(), Map.of("done", List.of()));
+        assertEquals(0, ticks());
+    }
+
+    @Test
+    void painThatRoseByMoreThanErrorIsToldToThePatientAndToToday() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        patient.submit("/own/today", everySession(patient, "3"), Map.of("done", sessions));
+        assertTrue(patient.page().select("[role=alert]").isEmpty(), "one point is within the error of the scale");
+        patient.submit("/own/today", everySession(patient, "7"), Map.of("done", sessions));
+        assertTrue(patient.page().select("[role=alert]").text().contains("nobody watches this page round the clock"), patient.page().text());
+        clinician.open("/");
+        assertTrue(clinician.page().text().contains("Pain rose from 2 to 7 with an exercise"), clinician.page().text());
+        clinician.open(path + "/own-page");
+        clinician.submit(path + "/own-page/alarms", Map.of());
+        assertFalse(clinician.page().text().contains("Sessions with more pain"));
+    }
+
+    @Test
+    void painOutsideTheScaleIsRefusedAtItsFieldAndNothingStored() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        patient.submit("/own/today", everySession(patient, "11"), Map.of("done", sessions));
+        assertEquals(422, patient.status());
+        assertTrue(patient.page().select(".field__error").text().contains("whole number from 0 to 10"));
+        assertEquals(0, ticks());
+    }
+
+    @Test
+    void aReportWaitsForAClinicianAndIsTakenIntoTheCase() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("now_neck", "2", "worst_neck", "4", "words", "Better after the walk."));
+        assertTrue(patient.page().text().contains("has arrived"), patient.page().text());
+        assertTrue(patient.page().select("[role=alert]").isEmpty());
+        clinician.open(path);
+        assertTrue(clinician.page().text().contains("1 report by the patient, not looked at"), clinician.page().text());
+        clinician.open(path + "/own-page");
+        String action = clinician.page().select("form[action*=/own-page/reports/]").attr("action");
+        clinician.submit(action, Map.of("do", "take"));
+        assertEquals(200, clinician.status(), clinician.page().text());
+        clinician.open(path + "/symptoms");
+        assertTrue(clinician.page().outerHtml().contains("Better after the walk."));
+        clinician.open(path);
+        assertFalse(clinician.page().text().contains("not looked at"));
+    }
+
+    @Test
+    void aWarningSignTellsThePatientWhatToDoAndTodayToPhone() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of(), Map.of("sign", List.of("now0")));
+        assertTrue(patient.page().select("[role=alert]").text().startsWith("Call the emergency number now"), patient.page().text());
+        clinician.open("/");
+        assertTrue(clinician.page().text().contains("Ticked at home, to call the emergency number for"), clinician.page().text());
+    }
+
+    @Test
+    void theSameReportSentTwiceStandsOnce() {
+        Visitor patient = patient(link());
+        for (int i = 0; i < 2; i++) {
+            patient.open("/own/report");
+            patient.submit("/own/report", Map.of("now_neck", "2"));
+        }
+        clinician.open(path + "/own-page");
+        assertEquals(1, clinician.page().select(".own-report").size());
+    }
+
+    @Test
+    void onlyNotingNeedsAWord() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("now_neck", "2"));
+        clinician.open(path + "/own-page");
+        String action = clinician.page().select("form[action*=/own-page/reports/]").attr("action");
+        clinician.submit(action, Map.of("do", "note"));
+        assertEquals(422, clinician.status());
+        assertTrue(clinician.page().select(".field__error").text().contains("Say what you did with it"));
+    }
+
+    @Test
+    void theWeekBecomesTheAdherenceThatReviewsShow() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        patient.submit("/own/today", everySession(patient, "3"), Map.of("done", sessions));
+        clinician.open(path + "/own-page");
+        clinician.submit(path + "/own-page/week", Map.of());
+        assertTrue(clinician.page().text().contains(sessions.size() + " of "), clinician.page().text());
+    }
+
+    @Test
+    void aPhoneThatClosedThePageIsNoLongerLetIn() {
+        Visitor patient = patient(link());
+        patient.submit("/own", Map.of());
+        patient.open("/own/today");
+        assertTrue(patient.page().text().contains("Your page is closed"));
+    }
+}
