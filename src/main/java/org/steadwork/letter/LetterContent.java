@@ -8,6 +8,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.NotFoundException;
 import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.steadwork.letter.disclosure.Matrix;
 import org.steadwork.workplace.WorkplaceContent;
@@ -23,6 +25,9 @@ class LetterContent {
     @Inject
     WorkplaceContent criteria;
 
+    @Inject
+    ClinicWording wording;
+
     private Matrix matrix;
     private LetterKinds kinds;
     private WatchWords watchWords;
@@ -31,7 +36,12 @@ class LetterContent {
     @PostConstruct
     void read() {
         matrix = DisclosureContent.read();
-        kinds = LetterKinds.read(matrix);
+        kinds = LetterKinds.read(matrix, wording::reworded);
+        List<String> strays = wording.strays(kinds.all().stream().map(LetterKind::key).collect(Collectors.toSet()));
+        if (!strays.isEmpty()) {
+            throw new IllegalStateException("The clinic's folder letters/kinds holds " + strays + "; a file there is named as a kind of letter: "
+                    + kinds.all().stream().map(LetterKind::key).toList());
+        }
         watchWords = WatchWords.read().sparing(criteria.criteria().stream().flatMap(one -> Stream.of(one.label(), one.adjustment())).toList());
         redFlagWords = RedFlagWords.read();
         for (LetterKind kind : kinds.all()) {
