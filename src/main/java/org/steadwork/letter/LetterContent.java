@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.letter.disclosure.Matrix;
 import org.steadwork.workplace.WorkplaceContent;
 
@@ -28,6 +29,10 @@ class LetterContent {
     @Inject
     ClinicWording wording;
 
+    /** The local habit that holds here; see {@code letters/profiles.yaml}. */
+    @ConfigProperty(name = "steadwork.letters.profile", defaultValue = "general")
+    String profile;
+
     private Matrix matrix;
     private LetterKinds kinds;
     private WatchWords watchWords;
@@ -35,8 +40,10 @@ class LetterContent {
 
     @PostConstruct
     void read() {
-        matrix = DisclosureContent.read();
-        kinds = LetterKinds.read(matrix, wording::reworded);
+        Matrix general = DisclosureContent.read();
+        matrix = DisclosureProfile.over(general, profile);
+        // a kind is checked against the general table: where a profile closes more, its section just stays out
+        kinds = LetterKinds.read(general, wording::reworded);
         List<String> strays = wording.strays(kinds.all().stream().map(LetterKind::key).collect(Collectors.toSet()));
         if (!strays.isEmpty()) {
             throw new IllegalStateException("The clinic's folder letters/kinds holds " + strays + "; a file there is named as a kind of letter: "

@@ -73,11 +73,12 @@ public class LetterBench {
         int pages = PdfPress.print(sample.xhtml, "t", "a", MADE).pages();
         Collection<RunResult> results = new Runner(new OptionsBuilder().include("^" + LetterBench.class.getName().replace(".", "\\.") + "\\..*").forks(1)
                 .warmupIterations(2).warmupTime(TimeValue.seconds(3)).measurementIterations(ROUNDS).measurementTime(TimeValue.seconds(2))
-                .timeUnit(TimeUnit.SECONDS).build()).run();
+                .timeUnit(TimeUnit.SECONDS).jvmArgsAppend("-XX:TieredStopAtLevel=1").build()).run();
         double press = score(results, "press");
         double bare = score(results, "bareLayout");
         BenchmarkPage.put("Letters", String.format(Locale.ROOT, """
-                A letter of %d pages with a trend and a figure of an exercise as shapes, in one warm process, one thread (JMH, one fork, %d rounds of
+                A letter of %d pages with a trend and a figure of an exercise as shapes, in one warm process started as README says
+                (quick compiler alone), one thread (JMH, one fork, %d rounds of
                 2 s). The floor is Flying Saucer alone on the same XHTML and style sheet: no PDF/A, no embedded fonts, and it leaves the two
                 drawings out, which it would make bitmaps of.
 
