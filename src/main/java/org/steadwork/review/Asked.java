@@ -40,7 +40,7 @@ class Asked {
      */
     record Questions(List<RatingRow> ratings, boolean own, List<DueMeasures.Due> forms) {
 
-        boolean none() {
+        public boolean none() {
             return ratings.isEmpty() && !own && forms.isEmpty();
         }
     }
