@@ -10,7 +10,8 @@ import java.util.OptionalInt;
  *
  * <p>Withheld are counts from 1 to the smallest shown − 1, totals among them; every cell of a row with so small a total; everything
  * when the grand total is so small; and where columns tell a fact, rows whose people all stand in one column. Zeros are otherwise shown.
- * Not protected against: what readers know of their colleagues anyway, and other tables about the same people.
+ * Not protected against: what readers know of their colleagues anyway; other tables about the same people; and a reader who runs this very
+ * method on every possible table, who could work out some small counts from which others were withheld with them.
  */
 public final class WithheldTable {
 

@@ -62,6 +62,16 @@ class ReportSeriesTest {
         assertSame(series, series.offer(CountTable.of(new int[][] {{4, 14, 55}, {22, 41, 48}})));
     }
 
+    /** A ring of six gaps: every line's gaps together grow by 10 or 18, yet whoever knows that none shrank finds 0, 1 or 2 for a growth of 1. */
+    @Test
+    void aChangePinnedDownRoundARingOfGapsCountsToo() {
+        boolean[][] ring = {{true, true, false, false}, {false, true, true, false}, {true, false, true, false}, {false, false, false, false}};
+        CountTable before = CountTable.of(new int[][] {{20, 20, 50}, {50, 20, 20}, {20, 50, 20}});
+        ReportSeries series = new ReportSeries(TEN, List.of(WithheldTable.kept(before, ring)));
+        assertSame(series, series.offer(CountTable.of(new int[][] {{21, 29, 50}, {50, 29, 21}, {29, 50, 29}})));
+        assertNotSame(series, series.offer(CountTable.of(new int[][] {{30, 30, 50}, {50, 30, 30}, {30, 50, 30}})));
+    }
+
     @Test
     void laterReportsAreComparedWithEveryEarlierOne() {
         ReportSeries series = ReportSeries.startingWith(CountTable.of(new int[][] {{40, 40}}), TEN).offer(CountTable.of(new int[][] {{52, 52}}));
@@ -113,6 +123,49 @@ class ReportSeriesTest {
         }
         assertTrue(reports[0] > 100, "new reports: " + reports[0]);
         assertTrue(frozen[0] > 1000, "months in which the last report stood: " + frozen[0]);
+    }
+
+    /** A window of time that moves on: people come in and drop out. What is shown, and each line's gaps together, move by none or by enough. */
+    @Test
+    void peopleDroppingOutOfAWindowCountToo() {
+        Random random = new Random(42);
+        int reports = 0;
+        for (int round = 0; round < 400; round++) {
+            SmallNumbers rule = new SmallNumbers(3 + random.nextInt(3), Columns.PLACES);
+            int[][] cells = random(random, 2, 3, 25);
+            ReportSeries series = ReportSeries.startingWith(CountTable.of(cells), rule);
+            for (int month = 0; month < 12; month++) {
+                int[][] moved = copy(cells);
+                int moves = 1 + random.nextInt(6);
+                for (int i = 0; i < moves; i++) {
+                    int row = random.nextInt(2);
+                    int column = random.nextInt(3);
+                    moved[row][column] = Math.max(0, moved[row][column] + random.nextInt(21) - 10);
+                }
+                ReportSeries next = series.offer(CountTable.of(moved));
+                if (next != series && !series.latest().showsNothing()) {
+                    series.published().forEach(earlier -> assertShownApart(earlier, next.latest(), rule));
+                    reports++;
+                }
+                series = next;
+            }
+        }
+        assertTrue(reports > 100, "new reports: " + reports);
+    }
+
+    private static void assertShownApart(WithheldTable earlier, WithheldTable later, SmallNumbers rule) {
+        int columns = later.counts().columns();
+        for (int row = 0; row <= later.counts().rows(); row++) {
+            int gaps = 0;
+            for (int column = 0; column <= columns; column++) {
+                int change = later.counts().at(row, column) - earlier.counts().at(row, column);
+                boolean shown = later.shown(row, column).isPresent();
+                assertTrue(!shown || change == 0 || Math.abs(change) >= rule.fewest(), () -> "seen to change by " + change);
+                gaps += shown || column == columns ? 0 : change;
+            }
+            int together = later.shown(row, columns).isEmpty() ? 0 : Math.abs(gaps);
+            assertTrue(together == 0 || together >= rule.fewest(), () -> "gaps seen to change by " + together);
+        }
     }
 
     /** What is shown of both differs by none or by enough; every hidden change of a few people could have been as many amounts as the rule says. */

@@ -54,16 +54,13 @@ class WithheldTableTest {
     @Test
     void noWithheldCellCanBeGotBackFromTheTotals() {
         Random random = new Random(20261125);
-        int tables = 0;
         int withComplement = 0;
         for (int round = 0; round < 3000; round++) {
             SmallNumbers rule = new SmallNumbers(3 + random.nextInt(3), Columns.values()[random.nextInt(2)]);
             int[][] cells = random(random, 1 + random.nextInt(3), 1 + random.nextInt(3), 3 + random.nextInt(12));
             WithheldTable table = WithheldTable.of(CountTable.of(cells), rule);
             withComplement += assertProtected(table, rule) ? 1 : 0;
-            tables++;
         }
-        assertEquals(3000, tables);
         assertTrue(withComplement > 500, "tables with a withheld count that was not small itself: " + withComplement);
     }
 
@@ -125,7 +122,8 @@ class WithheldTableTest {
                 complement |= count >= rule.fewest();
                 for (int least = 0; least <= 1; least++) {
                     int values = outsider(table, least).valuesOf(row, column, count, rule.fewest());
-                    assertEquals(rule.fewest(), values, "values of row " + row + " column " + column + " of " + Arrays.deepToString(cells(counts)) + "\n" + text(table));
+                    assertEquals(rule.fewest(), values,
+                            "values of row " + row + " column " + column + " of " + Arrays.deepToString(cells(counts)) + "\n" + text(table));
                 }
             }
         }
