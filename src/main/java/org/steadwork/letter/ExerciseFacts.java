@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.exercise.ExerciseCatalogue;
 import org.steadwork.exercise.Prescription;
@@ -22,6 +23,10 @@ class ExerciseFacts implements LetterFacts {
     @Inject
     ExerciseCatalogue catalogue;
 
+    private static String sentence(String step) {
+        return step.matches(".*[.!?]") ? step : step + ".";
+    }
+
     @Override
     public List<LetterFact> of(CaseFile file) {
         List<LetterFact> facts = new ArrayList<>(StopFacts.of(catalogue.stopRules()));
@@ -31,7 +36,7 @@ class ExerciseFacts implements LetterFacts {
                         + ", since " + Dates.inLetter(given.startedOn()) + ".", "programme"))).forEach(facts::add);
         prescriptions.of(file.id()).stream().filter(Prescription::current).flatMap(given -> catalogue.find(given.exerciseKey()).stream()
                 .map(exercise -> new LetterFact(InformationCategory.EXERCISE_PROGRAMME, "exercises", exercise.name() + ": "
-                        + DoseWords.of(given.dose(), exercise.per().isEmpty() ? "side" : exercise.per()) + ". " + String.join(" ", exercise.steps()),
+                        + DoseWords.of(given.dose(), exercise.per().isEmpty() ? "side" : exercise.per()) + ". " + exercise.steps().stream().map(ExerciseFacts::sentence).collect(Collectors.joining(" ")),
                         "programme"))).forEach(facts::add);
         return facts;
     }
