@@ -9,6 +9,6 @@ import java.util.Optional;
 class DeskPlans implements PanacheRepository<DeskPlan> {
 
     Optional<DeskPlan> of(WorkplaceAssessment assessment) {
-        return find("from DeskPlan p left join fetch p.readings where p.assessment.id = ?1", assessment.id()).firstResultOptional();
+        return find("from DeskPlan p left join fetch p.readings where p.assessment.id = ?1", assessment.id()).singleResultOptional();
     }
 }
