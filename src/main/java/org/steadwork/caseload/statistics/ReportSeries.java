@@ -15,7 +15,9 @@ import java.util.List;
  * </ol>
  * Otherwise the last report stands. A first report that showed no number at all is forgotten. The method is ours (PROP). One series must
  * hold all reports about the same people, with the same rows and columns; since gaps stay, begin a new one with other people, as those
- * first seen in a new calendar year. Immutable.
+ * first seen in a new calendar year. Reports on few people close together fill a series with gaps: of 2 × 3 places with 20 new people a
+ * month, 84 % of the numbers were withheld after a year of monthly reports, 39 % after quarterly, 7 % after half-yearly ones (200 random
+ * years each). Immutable.
  */
 public final class ReportSeries {
 
