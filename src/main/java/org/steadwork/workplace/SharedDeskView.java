@@ -46,7 +46,7 @@ record SharedDeskView(Furniture desk, SharedStation station, List<DeskSharer> pe
     public String headline() {
         SharedDesk.Sharing last = last();
         int all = counted().size();
-        return last.leftOut() == 0 ? "All " + all + " can share it" + (last.places().stream().allMatch(place -> place.misses().isEmpty()) ? ", everything in range." : ", near the edge at worst.")
+        return last.leftOut() == 0 ? (all == 2 ? "Both" : "All " + all) + " can share it" + (last.places().stream().allMatch(place -> place.misses().isEmpty()) ? ", everything in range." : ", near the edge at worst.")
                 : last.leftOut() + " of " + all + (last.leftOut() == 1 ? " is" : " are") + " left out when everything is shared.";
     }
 

@@ -77,7 +77,7 @@ class SharedDeskPagesTest {
         Map<String, String> settings = new HashMap<>();
         for (Element row : visitor.page().select("section:has(#" + section + ") tbody tr")) {
             settings.put(row.select("th").text().replaceFirst(".* ", ""), number(row, "Seat") + " " + number(row, "Desk") + " " + number(row, "Footrest") + " "
-                    + number(row, "Screen above the desk"));
+                    + number(row, "Screen top"));
         }
         return settings;
     }
