@@ -28,6 +28,6 @@ public class DeskPlans implements PanacheRepository<DeskPlan> {
     }
 
     Optional<DeskPlan> of(WorkplaceAssessment assessment) {
-        return find("from DeskPlan p left join fetch p.readings where p.assessment.id = ?1", assessment.id()).firstResultOptional();
+        return find("from DeskPlan p left join fetch p.readings where p.assessment.id = ?1", assessment.id()).singleResultOptional();
     }
 }
