@@ -23,10 +23,18 @@ class WallsTest {
         "org.steadwork.exercise.dayplan..", "org.steadwork.exposure.method..", "org.steadwork.letter.disclosure..", "org.steadwork.outcome.scoring..",
         "org.steadwork.redflag.rules..", "org.steadwork.workplace.fit.."};
     private static final String[] JAVA_AND_PURE = Stream.concat(Stream.of("java.."), Stream.of(PURE)).toArray(String[]::new);
+    private static final String STATISTICS = "org.steadwork.caseload.statistics..";
+    private static final String[] JAVA_PURE_AND_DISTRIBUTIONS = Stream.concat(Stream.of(JAVA_AND_PURE),
+            Stream.of(STATISTICS, "org.apache.commons.math3..")).toArray(String[]::new);
 
     @ArchTest
     static final ArchRule coreIsPlainJava = classes().that().resideInAnyPackage(PURE).should().onlyDependOnClassesThat()
             .resideInAnyPackage(JAVA_AND_PURE).because("the numbers must be testable and readable without any framework");
+
+    @ArchTest
+    static final ArchRule statisticsArePlainJavaAndDistributions = classes().that().resideInAPackage(STATISTICS).should().onlyDependOnClassesThat()
+            .resideInAnyPackage(JAVA_PURE_AND_DISTRIBUTIONS)
+            .because("distributions and root finding come from a library that others have checked; all else must be readable without any");
 
     @ArchTest
     static final ArchRule nothingDependsOnThePages = noClasses().should().dependOnClassesThat().areAnnotatedWith(Path.class)

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,6 +21,7 @@ import org.steadwork.bench.Input;
 import org.steadwork.bench.Inputs;
 import org.steadwork.casefile.workplan.GradedReturn;
 import org.steadwork.casefile.workplan.WeekSplit;
+import org.steadwork.web.Dates;
 
 /** The weeks of a graded return to work on the Bench. */
 @ApplicationScoped
@@ -28,6 +30,7 @@ class WorkPlanCalculator implements Calculator {
     private static final int HALF_HOUR = 30;
     private static final int HOUR = 60;
     private static final int MOST_WEEKS = 26;
+    private static final long DAYS_A_WEEK = 7;
 
     @Override
     public String key() {
@@ -61,7 +64,9 @@ class WorkPlanCalculator implements Calculator {
         List<Input> inputs = new ArrayList<>(List.of(Input.number("normal_hours", "Normal week", "h", 0.5, 100, 2).example(40),
                 Input.whole("start_percent", "Start", "% of the normal week", 1, 99).example(50),
                 Input.whole("weeks", "Phased weeks", "weeks", 1, MOST_WEEKS).example(4), Input.choice("rounding", "Rounded to",
-                        List.of(new Choice("half_hours", "Half hours"), new Choice("whole_hours", "Whole hours"))).startsAt("half_hours")));
+                        List.of(new Choice("half_hours", "Half hours"), new Choice("whole_hours", "Whole hours"))).startsAt("half_hours"),
+                Input.date("starts_on", "First day").optional().example("2030-03-04")
+                        .hint("Weeks begin on its day of the week; without it, on Monday.")));
         for (DayOfWeek day : DayOfWeek.values()) {
             inputs.add(Input.yesNo(key(day), "Works on " + name(day)).startsAt(day.getValue() <= DayOfWeek.FRIDAY.getValue()));
         }
@@ -91,17 +96,22 @@ class WorkPlanCalculator implements Calculator {
         BenchAnswer answer = BenchAnswer.of("From " + hours(plan.minutesOfWeek(1)) + " to " + hours(plan.normalWeekMinutes()) + " a week, the normal week from week "
                 + (plan.weeks() + 1)).headline("Hours not worked", hours(plan.minutesNotWorked()), "");
         List<Map<String, Object>> weeks = new ArrayList<>();
+        LocalDate start = given.has("starts_on") ? given.date("starts_on") : null;
         for (int week = 1; week <= plan.weeks() + 1; week++) {
-            Map<DayOfWeek, Integer> split = WeekSplit.of(plan, week, days);
+            LocalDate from = start == null ? null : start.plusDays(DAYS_A_WEEK * (week - 1));
+            Map<DayOfWeek, Integer> split = WeekSplit.of(plan, week, days, start == null ? DayOfWeek.MONDAY : start.getDayOfWeek());
             List<String> shown = new ArrayList<>();
             Map<String, Object> minutes = new LinkedHashMap<>();
             split.forEach((day, worked) -> {
                 shown.add(day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + " " + (worked == 0 ? "free" : hours(worked)));
                 minutes.put(key(day), worked);
             });
-            answer.step("Week " + week, String.join(", ", shown), hours(plan.minutesOfWeek(week)), "");
+            answer.step("Week " + week + (from == null ? "" : ", from " + Dates.shown(from)), String.join(", ", shown), hours(plan.minutesOfWeek(week)), "");
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("week", week);
+            if (from != null) {
+                row.put("from", from.toString());
+            }
             row.put("minutes", plan.minutesOfWeek(week));
             row.put("days", minutes);
             weeks.add(row);

@@ -7,6 +7,7 @@ import java.util.List;
 import org.steadwork.content.Entry;
 import org.steadwork.outcome.ActivityRating;
 import org.steadwork.outcome.Goal;
+import org.steadwork.outcome.GoalRating;
 import org.steadwork.outcome.GoalState;
 import org.steadwork.outcome.Goals;
 import org.steadwork.outcome.Instruments;
@@ -43,7 +44,9 @@ class DemoOutcomes implements DemoVisitPart {
         if (visit.visit().number() == 1) {
             for (Entry goal : visit.described().entries("goals")) {
                 db.persist(new OwnActivity(visit.file(), goal.text("activity"), visit.day()));
-                db.persist(new Goal(visit.file(), goal.text("activity"), visit.day()));
+                Goal set = new Goal(visit.file(), goal.text("activity"), visit.day());
+                set.scale(goal.optionalText("expected").orElse(null), weight(goal, "importance"), weight(goal, "difficulty"), null);
+                db.persist(set);
             }
         }
         for (Entry scored : visit.entry().entries("scores")) {
@@ -52,6 +55,13 @@ class DemoOutcomes implements DemoVisitPart {
                 case "psfs" -> rate(visit, answers(scored));
                 default -> score(visit, scored, scored.text("instrument"), answers(scored));
             }
+        }
+        for (Entry rated : visit.entry().entries("goal_ratings")) {
+            Goal goal = goals.of(visit.file().id()).stream().filter(one -> one.words().equals(rated.text("goal"))).findFirst()
+                    .orElseThrow(() -> rated.problem("no such goal: " + rated.text("goal")));
+            GoalRating rating = new GoalRating(goal, visit.day());
+            rating.rate(rated.integer("attained"), visit.clinician().displayName(), visit.moment());
+            db.persist(rating);
         }
         List<String> met = visit.entry().texts("goals_met");
         goals.of(visit.file().id()).stream().filter(goal -> met.contains(goal.words()))
@@ -72,6 +82,10 @@ class DemoOutcomes implements DemoVisitPart {
             rating.rate(ratings.get(i), visit.clinician().displayName(), visit.moment());
             db.persist(rating);
         }
+    }
+
+    private static Integer weight(Entry goal, String name) {
+        return goal.has(name) ? goal.integer(name) : null;
     }
 
     private static List<Integer> answers(Entry scored) {

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param unit          stands after a value, e.g. "%"; blank for a plain number
  * @param lowest        least score the instrument can give
  * @param highest       largest score the instrument can give, more than {@code lowest}
- * @param decimals      most decimals shown of a score, in [0, 2]
+ * @param decimals      decimals of a score, in [0, 2]; with 0 a score that is not whole shows one
  * @param visits        in the order of their dates, one a day, at least one
  * @param error         smallest change that is more than measurement error, in the measure's own unit; null when not known
  * @param importance    smallest change that matters to most people, in the measure's own unit; null when not known
@@ -66,6 +66,11 @@ public record Trend(String id, String measure, String unit, double lowest, doubl
         if (width != null && !(width > 0 && Double.isFinite(width))) {
             throw new IllegalArgumentException("The " + name + " must be more than 0, but was " + width);
         }
+    }
+
+    /** The same trend without its changes of the plan, for readers who may not see them. */
+    public Trend withoutMarks() {
+        return new Trend(id, measure, unit, lowest, highest, lowerIsBetter, decimals, visits, error, importance);
     }
 
     /** The visits with a score. */

@@ -21,9 +21,13 @@ final class TrendWords {
         this.trend = trend;
     }
 
-    /** A score with as many decimals as it needs, at most those of the measure, rounded half away from zero, with a true minus. */
+    /**
+     * A score with the decimals of the measure; one of a whole-numbered measure that is not whole shows one, for it was computed.
+     * Rounded half up, with a true minus.
+     */
     String score(double value) {
-        return number(value, trend.decimals());
+        return trend.decimals() == 0 ? number(value, 1)
+                : BigDecimal.valueOf(value).setScale(trend.decimals(), RoundingMode.HALF_UP).toPlainString().replace('-', '−');
     }
 
     /** A width or a tick with as many decimals as it needs, at most two. */

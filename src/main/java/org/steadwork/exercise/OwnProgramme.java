@@ -1,5 +1,6 @@
 package org.steadwork.exercise;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -14,11 +15,12 @@ public record OwnProgramme(List<Item> items, List<String> paused, List<String> r
     /**
      * One exercise.
      *
+     * @param since       day from which it is given
      * @param painCeiling highest pain during it, [0, 10]
      * @param limits      how a suspension limits it, in words for the patient
      * @param figure      address of its drawing
      */
-    public record Item(long id, String name, String dose, String effort, int painCeiling, List<String> limits, String note, List<String> steps,
+    public record Item(long id, LocalDate since, String name, String dose, String effort, int painCeiling, List<String> limits, String note, List<String> steps,
             String figure, List<Slot> slots, int plannedAWeek) {
 
         /** Names a session of this exercise in a form. */

@@ -40,7 +40,7 @@ public class OwnProgrammes {
 
     private static OwnProgramme.Item item(ProgrammeItem item, DayPlanView day) {
         Prescription given = item.given();
-        return new OwnProgramme.Item(given.id(), item.exercise().name() + (item.sideWords().isEmpty() ? "" : ", " + item.sideWords()), item.inWords(),
+        return new OwnProgramme.Item(given.id(), given.startedOn(), item.exercise().name() + (item.sideWords().isEmpty() ? "" : ", " + item.sideWords()), item.inWords(),
                 given.effort(), given.painCeiling(), item.verdict().limits(), given.note(), item.exercise().steps(), item.figure(), slots(item, day),
                 item.plannedAWeek());
     }

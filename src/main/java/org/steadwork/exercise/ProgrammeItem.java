@@ -108,10 +108,10 @@ record ProgrammeItem(Prescription given, Exercise exercise, CaseSafety.Verdict v
         return true;
     }
 
-    /** What the pain rule proposes; null when nothing was reported. */
+    /** What pain and adherence together propose; null when nothing was reported. */
     public PainRule.Advice advice() {
         return latest() == null ? null
-                : pain.withCeiling(given.painCeiling()).advice(latest().painDuring(), latest().nextMorning(), painRises());
+                : pain.withCeiling(given.painCeiling()).advice(latest().painDuring(), latest().nextMorning(), painRises(), latest().adherence().band());
     }
 
     /** The step that goes with the proposal, from the catalogue; empty when there is none. */
@@ -122,6 +122,7 @@ record ProgrammeItem(Prescription given, Exercise exercise, CaseSafety.Verdict v
         return switch (advice()) {
             case PROGRESS, HOLD -> exercise.progression();
             case LESS_LOAD, STEP_BACK, REVIEW -> exercise.regression();
+            case SMALLER -> "Fewer sessions a day, or fewer exercises at a time";
             case ASK -> "";
         };
     }

@@ -60,7 +60,7 @@ final class DisclosureContent {
         return cells;
     }
 
-    private static Rule rule(Entry row, String key) {
+    static Rule rule(Entry row, String key) {
         return switch (row.text(key)) {
             case "A" -> Rule.ALLOWED;
             case "E" -> Rule.EXPLICIT;

@@ -87,7 +87,7 @@ class Letter {
     private Instant savedAt;
 
     @ManyToOne(fetch = FetchType.LAZY)
-    @JoinColumn(name = "replaces_id", updatable = false)
+    @JoinColumn(name = "replaces_id")
     private Letter replaces;
 
     protected Letter() {

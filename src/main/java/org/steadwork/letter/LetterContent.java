@@ -8,7 +8,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.NotFoundException;
 import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.letter.disclosure.Matrix;
 import org.steadwork.workplace.WorkplaceContent;
 
@@ -23,6 +26,13 @@ class LetterContent {
     @Inject
     WorkplaceContent criteria;
 
+    @Inject
+    ClinicWording wording;
+
+    /** The local habit that holds here; see {@code letters/profiles.yaml}. */
+    @ConfigProperty(name = "steadwork.letters.profile", defaultValue = "general")
+    String profile;
+
     private Matrix matrix;
     private LetterKinds kinds;
     private WatchWords watchWords;
@@ -30,8 +40,15 @@ class LetterContent {
 
     @PostConstruct
     void read() {
-        matrix = DisclosureContent.read();
-        kinds = LetterKinds.read(matrix);
+        Matrix general = DisclosureContent.read();
+        matrix = DisclosureProfile.over(general, profile);
+        // a kind is checked against the general table: where a profile closes more, its section just stays out
+        kinds = LetterKinds.read(general, wording::reworded);
+        List<String> strays = wording.strays(kinds.all().stream().map(LetterKind::key).collect(Collectors.toSet()));
+        if (!strays.isEmpty()) {
+            throw new IllegalStateException("The clinic's folder letters/kinds holds " + strays + "; a file there is named as a kind of letter: "
+                    + kinds.all().stream().map(LetterKind::key).toList());
+        }
         watchWords = WatchWords.read().sparing(criteria.criteria().stream().flatMap(one -> Stream.of(one.label(), one.adjustment())).toList());
         redFlagWords = RedFlagWords.read();
         for (LetterKind kind : kinds.all()) {

@@ -48,10 +48,11 @@ class LetterDrawings {
                 .sorted((one, other) -> Boolean.compare(other.main(), one.main())).toList();
     }
 
+    // changes of the plan name work status and exercises, which the letter may not be allowed to say
     private List<Drawing> trends(List<String> lines, CaseFile file) {
         List<MapMeasure> measures = measures(file);
         return lines.stream().map(line -> measures.stream().filter(measure -> measure.name().equals(line)).findFirst()
-                .map(measure -> new Drawing(new RawString(TrendChart.draw(measure.trend(), TrendSize.MIDDLE)), false,
+                .map(measure -> new Drawing(new RawString(TrendChart.draw(measure.trend().withoutMarks(), TrendSize.MIDDLE)), false,
                         List.of(measure.name() + ". " + measure.words() + ".")))
                 .orElseGet(() -> new Drawing(null, false, List.of(line)))).toList();
     }

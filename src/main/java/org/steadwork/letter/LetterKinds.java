@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.steadwork.content.Content;
@@ -34,11 +35,16 @@ final class LetterKinds {
     }
 
     static LetterKinds read(Matrix matrix) {
+        return read(matrix, kind -> kind);
+    }
+
+    /** @param wording puts each kind into the clinic's own words */
+    static LetterKinds read(Matrix matrix, UnaryOperator<LetterKind> wording) {
         LetterKinds all = new LetterKinds();
         Entry index = Content.yaml("letters/kinds/index.yaml");
         for (String key : index.texts("kinds")) {
             LetterKind kind = kind(Content.yaml("letters/kinds/" + key + ".yaml"), matrix);
-            if (!kind.key().equals(key) || all.kinds.put(key, kind) != null) {
+            if (!kind.key().equals(key) || all.kinds.put(key, wording.apply(kind)) != null) {
                 throw index.problem("'" + key + "' must be the key of one file of that name");
             }
         }
@@ -90,12 +96,7 @@ final class LetterKinds {
                 row.flag("required") || standing.isPresent(), row.optionalText("hint").orElse(""), start, row.texts("columns"),
                 row.has("drawing") ? Optional.of(row.constant("drawing", SectionKind.Drawn.class)) : Optional.empty(), row.flag("needs_tick"), standing,
                 row.texts("keeps"));
-        Matcher values = VALUE.matcher(start);
-        while (values.find()) {
-            if (!CaseValues.NAMES.contains(values.group(1))) {
-                throw row.problem("knows no value {" + values.group(1) + "}, only " + CaseValues.NAMES);
-            }
-        }
+        requireKnownValues(row, start);
         if (standing.isPresent()) {
             if (section.keeps().isEmpty()) {
                 throw row.problem("words that must stay need 'keeps': the phrases a rewording must still hold");
@@ -105,6 +106,15 @@ final class LetterKinds {
             }
         }
         return section;
+    }
+
+    static void requireKnownValues(Entry row, String start) {
+        Matcher values = VALUE.matcher(start);
+        while (values.find()) {
+            if (!CaseValues.NAMES.contains(values.group(1))) {
+                throw row.problem("knows no value {" + values.group(1) + "}, only " + CaseValues.NAMES);
+            }
+        }
     }
 
     private static void requireDisclosable(Entry row, SectionKind section, Set<Recipient> recipients, Matrix matrix) {

@@ -58,7 +58,7 @@ class LetterPrinter {
                 PrintedLetter.sections(sections, letter.texts(), (section, text) -> drawings.of(section, text, letter.caseFile())), signature(author), letterhead.foot(), signed);
         String xhtml = NOT_XML.matcher(content.template(kind).data("letter", printed).render()).replaceAll("\uFFFD");
         // the title shows in windows and lists of files, so it names the letter and not the person
-        return PdfPress.print(xhtml, kind.title() + ", " + letter.reference(), author.fullName(), Instant.now(clock));
+        return PdfPress.print(xhtml, kind.title() + ", " + letter.reference(), author.fullName(), Instant.now(clock), letterhead.paper());
     }
 
     private String about(Letter letter) {
@@ -70,8 +70,8 @@ class LetterPrinter {
     }
 
     /** Returns the day of the last visit that took place, as letters write it. */
-    Optional<String> assessed(long caseId) {
-        return visits.of(caseId).stream().filter(visit -> visit.attendance() == Attendance.ATTENDED).map(Visit::visitedOn)
+    Optional<String> assessed(Long caseId) {
+        return caseId == null ? Optional.empty() : visits.of(caseId).stream().filter(visit -> visit.attendance() == Attendance.ATTENDED).map(Visit::visitedOn)
                 .reduce((earlier, later) -> later.isBefore(earlier) ? earlier : later).map(Dates::inLetter);
     }
 

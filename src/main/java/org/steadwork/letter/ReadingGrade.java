@@ -69,7 +69,8 @@ final class ReadingGrade {
 
     /** Counts the groups of vowels, without a silent e at the end: right for most English words, off by one for some. */
     static int syllables(String word) {
-        String plain = word.toLowerCase(Locale.ENGLISH).replaceAll("(?:[^laeiouyscxz]es|[^laeiouytd]ed|[^laeiouy]e)$", "").replaceAll("^y", "");
+        String plain = word.toLowerCase(Locale.ENGLISH).replaceAll("(?:[^laeiouyscxzgh]es|[^laeiouytd]ed|[^laeiouy]e)$", "").replaceAll("^y", "")
+                .replaceAll("io(?!n|us)", "i-o");
         Matcher groups = VOWELS.matcher(plain);
         int count = 0;
         while (groups.find()) {

@@ -16,13 +16,35 @@ import org.steadwork.web.Option;
  */
 record ObstacleView(long caseId, Form form, List<Obstacle> obstacles, Map<String, ObstacleAnswer> answers, Screening.Result screen, boolean longOff) {
 
-    /** The obstacles of one kind. */
-    record Group(Obstacle.Kind kind, List<Obstacle> obstacles) {
+    /**
+     * The obstacles of one kind.
+     *
+     * @param counts how many stand how, in words
+     * @param open whether they are unfolded: something is present or wrong in there, or it is the first and nothing is answered yet
+     */
+    record Group(Obstacle.Kind kind, List<Obstacle> obstacles, String counts, boolean open) {
     }
 
     public List<Group> groups() {
-        return Arrays.stream(Obstacle.Kind.values()).map(kind -> new Group(kind, obstacles.stream().filter(obstacle -> obstacle.kind() == kind).toList()))
-                .toList();
+        return Arrays.stream(Obstacle.Kind.values()).map(this::group).toList();
+    }
+
+    private Group group(Obstacle.Kind kind) {
+        List<Obstacle> own = obstacles.stream().filter(obstacle -> obstacle.kind() == kind).toList();
+        long present = own.stream().filter(obstacle -> form.is("f_" + obstacle.key(), "yes")).count();
+        long absent = own.stream().filter(obstacle -> form.is("f_" + obstacle.key(), "no")).count();
+        boolean first = kind == Obstacle.Kind.PERSON && answers.isEmpty();
+        return new Group(kind, own, present + " present, " + absent + " absent, " + (own.size() - present - absent) + " not settled",
+                first || present > 0 || own.stream().anyMatch(this::problem));
+    }
+
+    private boolean problem(Obstacle obstacle) {
+        return List.of("f_", "n_").stream().map(field -> field + obstacle.key()).anyMatch(field -> form.error(field) != null || form.stored(field) != null);
+    }
+
+    /** True when the words to an answer are shown without asking for them. */
+    public boolean wordsOpen(Obstacle obstacle) {
+        return form.is("f_" + obstacle.key(), "yes") || form.has("n_" + obstacle.key()) || problem(obstacle);
     }
 
     /** What is present, with what it changes in the plan. */

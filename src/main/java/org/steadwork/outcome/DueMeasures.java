@@ -8,11 +8,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.SymptomReports;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.Visits;
+import org.steadwork.outcome.scoring.About;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.web.Dates;
 
@@ -36,6 +38,9 @@ public class DueMeasures {
 
     @Inject
     Measures measures;
+
+    @Inject
+    PhysicalMeasurements physical;
 
     @Inject
     SymptomReports reports;
@@ -70,7 +75,17 @@ public class DueMeasures {
                 due.add(due(caseId, on, instrument, course));
             }
         }
+        measured(caseId, on, instruments.grip().about(), physical.grips(caseId).stream().map(GripMeasurement::testedOn)).ifPresent(due::add);
+        measured(caseId, on, instruments.rangeOfMotion().about(), physical.motions(caseId).stream().map(MotionMeasurement::testedOn)).ifPresent(due::add);
         return due;
+    }
+
+    // grip and motion are for whoever decided once to measure them: only what was begun comes round again
+    private static Optional<Due> measured(long caseId, LocalDate on, About about, Stream<LocalDate> days) {
+        return days.filter(day -> !day.isAfter(on)).max(LocalDate::compareTo)
+                .filter(last -> last.isBefore(on) && about.everyDays() > 0 && !last.plusDays(about.everyDays()).isAfter(on))
+                .map(last -> new Due(about.key(), about.label(), "last on " + Dates.shown(last) + ", " + about.scheduleWords(), false,
+                        "/cases/" + caseId + "/grip-and-motion?on=" + on));
     }
 
     private boolean scheduled(Instrument instrument, Optional<MeasureCourse> course, List<MeasureCourse> courses, Collection<String> regions, long visit) {

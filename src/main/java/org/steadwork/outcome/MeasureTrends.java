@@ -46,14 +46,9 @@ public class MeasureTrends {
         double first = course.points().get(0).value();
         Instrument instrument = course.instrument();
         return new Trend(prefix + "-" + instrument.key().replace('_', '-'), instrument.label(), instrument.unit(), instrument.lowest(),
-                instrument.highest(), instrument.direction() == Direction.LOWER_BETTER, decimals(course),
+                instrument.highest(), instrument.direction() == Direction.LOWER_BETTER, instrument.decimals(),
                 days.entrySet().stream().map(day -> new Trend.Visit(day.getKey(), day.getValue())).toList(), amount(course.error(), first),
                 amount(course.importance(), first), marks);
-    }
-
-    // scores that are all whole are written without a decimal
-    private static int decimals(MeasureCourse course) {
-        return Shown.decimals(course.instrument(), course.points().stream().mapToDouble(MeasureCourse.Point::value));
     }
 
     // a percentage of a baseline of nought is no amount that can be drawn

@@ -25,7 +25,7 @@ import org.steadwork.outcome.scoring.OwnActivities;
 @ApplicationScoped
 public class Measures {
 
-    static final String OWN_ACTIVITIES = "psfs";
+    public static final String OWN_ACTIVITIES = "psfs";
 
     @Inject
     Instruments instruments;

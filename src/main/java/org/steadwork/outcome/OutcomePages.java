@@ -70,8 +70,11 @@ class OutcomePages {
         LocalDate today = LocalDate.now(clock);
         LocalDate on = ScoreDay.read(form, file, today);
         RatingForm.Ratings typed = ratings.read(form, id);
+        boolean fromDue = form.is("from", "due");
         if (form.hasErrors()) {
-            return Answers.unprocessable(Templates.outcomes(heads.head(file, CaseTab.OUTCOMES), views.of(file, on == null ? today : on, today, form)));
+            CaseHead head = heads.head(file, CaseTab.OUTCOMES);
+            OutcomeView view = views.of(file, on == null ? today : on, today, form);
+            return Answers.unprocessable(fromDue ? DuePages.Templates.due(head, view) : Templates.outcomes(head, view));
         }
         int stored = grids.version(id, on);
         if (stored != form.version()) {
@@ -81,6 +84,6 @@ class OutcomePages {
         }
         ratings.store(file, on, typed);
         audit.record("entered scores", file.patient().id(), id, null);
-        return Answers.seeOther(CaseTab.OUTCOMES.href(id) + "?on=" + on);
+        return Answers.seeOther((fromDue ? "/cases/" + id + "/due" : CaseTab.OUTCOMES.href(id)) + "?on=" + on);
     }
 }

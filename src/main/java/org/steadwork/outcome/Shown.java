@@ -2,18 +2,12 @@ package org.steadwork.outcome;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.stream.DoubleStream;
 import org.steadwork.outcome.scoring.Instrument;
 
 /** Writes scores for people: rounded half up, with their unit, a true minus and no-break spaces. */
 public final class Shown {
 
     private Shown() {
-    }
-
-    /** Returns how many decimals a row of scores of the instrument needs: its own, or one where a whole-numbered scale has a fraction. */
-    static int decimals(Instrument instrument, DoubleStream values) {
-        return instrument.decimals() == 0 && values.anyMatch(value -> value != Math.rint(value)) ? 1 : instrument.decimals();
     }
 
     /** Writes a score with its unit, for example 46 %. */

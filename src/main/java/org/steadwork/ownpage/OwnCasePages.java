@@ -26,7 +26,11 @@ import org.steadwork.casefile.CaseHead;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.exercise.OwnProgrammes;
+import org.steadwork.exercise.ExerciseCatalogue;
 import org.steadwork.exercise.SelfReports;
+import org.steadwork.exercise.SheetCard;
+import org.steadwork.exercise.Sheets;
+import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.kernel.StaleVersionException;
 import org.steadwork.outcome.OwnActivity;
 import org.steadwork.outcome.OwnActivityRatings;
@@ -78,6 +82,12 @@ class OwnCasePages {
     OwnActivityRatings activities;
 
     @Inject
+    Sheets sheets;
+
+    @Inject
+    ExerciseCatalogue catalogue;
+
+    @Inject
     SelfReports selfReports;
 
     @Inject
@@ -119,6 +129,9 @@ class OwnCasePages {
         String token = links.make(file, until, account.displayName());
         links.flush();
         audit.record("made a link to the own page", file.patient().id(), id, "opens until " + Dates.shown(until));
+        if (form.value("do").equals("sheet")) {
+            return Answers.page(sheets.of(file, new SheetCard(address(token), code(token), until)));
+        }
         return Answers.page(Templates.ownCase(heads.head(file, CaseTab.PROGRAMME), view(file, usual(), token)));
     }
 
@@ -190,6 +203,9 @@ class OwnCasePages {
         LocalDate today = LocalDate.now(clock);
         for (OwnWeeks.Row row : weeks.rows()) {
             OwnWeeks.Cell cell = weeks.latest(row);
+            if (!cell.told()) {
+                continue;
+            }
             selfReports.take(id, row.prescription(), today, cell.adherence(), cell.highestPain(), "Patient, looked at by " + account.displayName());
         }
         audit.record("took the patient's ticks as adherence", file.patient().id(), id, "week to " + Dates.shown(today));
@@ -206,14 +222,30 @@ class OwnCasePages {
         List<OwnCaseView.Report> told = reports.ofCase(file.id()).stream().map(report -> new OwnCaseView.Report(report, taking.words(report, named))).toList();
         OwnWeeks weeks = weeks(file);
         boolean ticked = weeks.rows().stream().flatMap(row -> row.cells().stream()).anyMatch(cell -> cell.adherence().done() > 0);
-        String address = token == null ? null : publicAddress + "/own/" + token;
-        return new OwnCaseView(links.ofCase(file.id()).stream().map(link -> OwnCaseView.Link.of(link, today)).toList(), told, ticks.alarms(file.id()), weeks, ticked, form,
-                address, token == null ? null : QrDrawing.svg(address, "The address above as a code to scan"), publicAddress.matches("https?://(localhost|127\\..*|\\[::1])(:\\d+)?"));
+        return new OwnCaseView(links.ofCase(file.id()).stream().map(link -> OwnCaseView.Link.of(link, today)).toList(), told, ticks.alarms(file.id()), weeks, ticked, names(file), form,
+                token == null ? null : address(token), token == null ? null : code(token), publicAddress.matches("https?://(localhost|127\\..*|\\[::1])(:\\d+)?"));
+    }
+
+    private String address(String token) {
+        return publicAddress + "/own/" + token;
+    }
+
+    private String code(String token) {
+        return QrDrawing.svg(address(token), "The address beside it as a code to scan");
     }
 
     private OwnWeeks weeks(CaseFile file) {
         LocalDate today = LocalDate.now(clock);
-        return OwnWeeks.of(programmes.of(file), ticks.since(file.id(), today.minusWeeks(OwnWeeks.WEEKS).plusDays(1)), today);
+        return OwnWeeks.of(programmes.of(file), ticks.since(file.id(), today.minusWeeks(OwnWeeks.WEEKS).plusDays(1)), today, firstLink(file));
+    }
+
+    private Map<String, String> names(CaseFile file) {
+        return ticks.alarms(file.id()).stream().map(tick -> tick.prescription().exerciseKey()).distinct()
+                .collect(Collectors.toMap(Function.identity(), key -> catalogue.find(key).map(Exercise::name).orElse(key)));
+    }
+
+    private LocalDate firstLink(CaseFile file) {
+        return links.ofCase(file.id()).stream().map(link -> LocalDate.ofInstant(link.madeAt(), clock.getZone())).min(LocalDate::compareTo).orElse(null);
     }
 
     private Form usual() {

@@ -2,16 +2,18 @@ package org.steadwork.ownpage;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.steadwork.web.Form;
 
 /**
  * The patient's own page as the clinician sees it.
  *
+ * @param names   names of the exercises by their key
  * @param address the link just made, once; null otherwise
  * @param code    its QR code; null otherwise
  * @param local   true when the address is one that no phone reaches
  */
-record OwnCaseView(List<Link> links, List<Report> reports, List<SessionTick> alarms, OwnWeeks weeks, boolean ticked, Form form, String address, String code, boolean local) {
+record OwnCaseView(List<Link> links, List<Report> reports, List<SessionTick> alarms, OwnWeeks weeks, boolean ticked, Map<String, String> names, Form form, String address, String code, boolean local) {
 
     /** A link and how it stands. */
     record Link(OwnLink link, String state, boolean alive) {
@@ -36,6 +38,11 @@ record OwnCaseView(List<Link> links, List<Report> reports, List<SessionTick> ala
 
     public List<Report> looked() {
         return reports.stream().filter(r -> r.report().reviewedAt() != null).toList();
+    }
+
+    /** Name of the exercise of a session. */
+    public String name(SessionTick tick) {
+        return names.getOrDefault(tick.prescription().exerciseKey(), tick.prescription().exerciseKey());
     }
 
     /** The link that opens now, or null. */

@@ -79,7 +79,7 @@ public class OwnLink {
     }
 
     /** Tries a date of birth; the fifth wrong one locks the link. */
-    boolean opens(LocalDate birthDate, Instant now) {
+    public boolean opens(LocalDate birthDate, Instant now) {
         if (caseFile.patient().birthDate().equals(birthDate)) {
             failedTries = 0;
             lastUsedAt = now;

@@ -19,7 +19,7 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
     Clock clock;
 
     /** Makes a link and returns its token, which is not stored; links made before for the case are revoked. */
-    String make(CaseFile file, LocalDate expiresOn, String madeBy) {
+    public String make(CaseFile file, LocalDate expiresOn, String madeBy) {
         Instant now = Instant.now(clock);
         ofCase(file.id()).forEach(link -> link.revoke(madeBy, now));
         String token = Token.fresh();
@@ -28,7 +28,7 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
     }
 
     /** The links of a case, the latest first. */
-    List<OwnLink> ofCase(long caseId) {
+    public List<OwnLink> ofCase(long caseId) {
         return list("caseFile.id = ?1 order by madeAt desc, id desc", caseId);
     }
 

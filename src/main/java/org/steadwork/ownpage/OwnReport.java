@@ -79,7 +79,7 @@ public class OwnReport {
      * @param atOnce   true when one of them calls for the emergency number
      * @param painUp   true when pain rose by more than measurement error since the last report
      */
-    OwnReport(CaseFile caseFile, LocalDate reportedOn, List<OwnReportLine> lines, List<String> warnings, boolean atOnce, boolean painUp, String ownWords, Instant receivedAt) {
+    public OwnReport(CaseFile caseFile, LocalDate reportedOn, List<OwnReportLine> lines, List<String> warnings, boolean atOnce, boolean painUp, String ownWords, Instant receivedAt) {
         this.caseFile = caseFile;
         this.reportedOn = reportedOn;
         this.lines.addAll(lines);

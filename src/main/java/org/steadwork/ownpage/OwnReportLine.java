@@ -33,7 +33,7 @@ public class OwnReportLine {
         this.rating = rating;
     }
 
-    static OwnReportLine ofZone(String zone, Integer now, Integer worst, Integer average) {
+    public static OwnReportLine ofZone(String zone, Integer now, Integer worst, Integer average) {
         return new OwnReportLine(zone, now, worst, average, null);
     }
 

@@ -2,9 +2,11 @@ package org.steadwork.ownpage;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.exercise.OwnProgramme;
 import org.steadwork.web.Form;
@@ -16,10 +18,13 @@ import org.steadwork.web.Form;
  * @param sent   keys of the sessions that are stored as done
  * @param alarm  true when pain after a session of the day, or of an earlier day that arrived on this one, rose by more than error
  * @param sentAt when something was last stored for the day, or null
+ * @param now    time of the day in the clinic
  */
-record OwnToday(CaseFile file, String clinician, LocalDate day, OwnProgramme programme, Form form, Set<String> sent, boolean alarm, Instant sentAt) {
+record OwnToday(CaseFile file, String clinician, LocalDate day, OwnProgramme programme, Form form, Set<String> sent, boolean alarm, Instant sentAt, LocalTime now) {
 
-    static OwnToday of(CaseFile file, LocalDate day, OwnProgramme programme, List<SessionTick> ticks, boolean lateAlarm) {
+    private static final Pattern CLOCK = Pattern.compile("\\d\\d:\\d\\d");
+
+    static OwnToday of(CaseFile file, LocalDate day, OwnProgramme programme, List<SessionTick> ticks, boolean lateAlarm, LocalTime now) {
         Form form = Form.empty().with("day", day.toString());
         Set<String> sent = new TreeSet<>();
         for (SessionTick tick : ticks) {
@@ -30,12 +35,12 @@ record OwnToday(CaseFile file, String clinician, LocalDate day, OwnProgramme pro
         }
         form.withAll("done", List.copyOf(sent));
         return new OwnToday(file, file.clinician().displayName(), day, programme, form, sent, lateAlarm || ticks.stream().anyMatch(SessionTick::alarm),
-                ticks.stream().map(SessionTick::receivedAt).max(Instant::compareTo).orElse(null));
+                ticks.stream().map(SessionTick::receivedAt).max(Instant::compareTo).orElse(null), now);
     }
 
     /** The same day with what was typed in place of what is stored. */
     OwnToday with(Form typed) {
-        return new OwnToday(file, clinician, day, programme, typed, sent, alarm, sentAt);
+        return new OwnToday(file, clinician, day, programme, typed, sent, alarm, sentAt, now);
     }
 
     static String key(SessionTick tick) {
@@ -56,6 +61,13 @@ record OwnToday(CaseFile file, String clinician, LocalDate day, OwnProgramme pro
             }
         }
         return done;
+    }
+
+    /** The next moment of the day plan with something not ticked yet; null when there is none. */
+    public String next() {
+        String from = "%02d:%02d".formatted(now.getHour(), now.getMinute());
+        return programme.items().stream().flatMap(item -> item.slots().stream().filter(slot -> !sent.contains(item.key(slot))).map(OwnProgramme.Slot::when))
+                .filter(when -> CLOCK.matcher(when).matches() && when.compareTo(from) >= 0).min(String::compareTo).orElse(null);
     }
 
     public List<Integer> pains() {

@@ -14,6 +14,7 @@ import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -140,7 +141,7 @@ class OwnTodayPages {
     private OwnToday view(CaseFile file, LocalDate day) {
         LocalDate today = LocalDate.now(clock);
         boolean lateAlarm = ticks.alarms(file.id()).stream().anyMatch(tick -> LocalDate.ofInstant(tick.receivedAt(), clock.getZone()).equals(today));
-        return OwnToday.of(file, day, programmes.of(file), ticks.on(file.id(), day), lateAlarm);
+        return OwnToday.of(file, day, programmes.of(file), ticks.on(file.id(), day), lateAlarm, LocalTime.now(clock));
     }
 
     /** The day that the phone shows; today where it is not one of the last week. */

@@ -6,7 +6,7 @@ import org.steadwork.outcome.Instruments;
 
 /** Tells whether pain rose by more than the error of the pain scale. */
 @ApplicationScoped
-class PainRise {
+public class PainRise {
 
     private static final String SCALE = "nprs_now";
     private static final String ANY_REGION = "";
@@ -15,7 +15,7 @@ class PainRise {
     Instruments instruments;
 
     /** False when either was not said: a missing number is no alarm and no all-clear. */
-    boolean beyondError(Integer before, Integer after) {
+    public boolean beyondError(Integer before, Integer after) {
         if (before == null || after == null) {
             return false;
         }

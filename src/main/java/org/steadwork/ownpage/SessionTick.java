@@ -60,7 +60,7 @@ public class SessionTick {
     protected SessionTick() {
     }
 
-    SessionTick(Prescription prescription, LocalDate doneOn, int slot, Instant receivedAt) {
+    public SessionTick(Prescription prescription, LocalDate doneOn, int slot, Instant receivedAt) {
         this.prescription = prescription;
         this.doneOn = doneOn;
         this.slot = slot;
@@ -74,7 +74,7 @@ public class SessionTick {
      * @param after  pain after it, [0, 10], or null
      * @param alarm  true when pain rose by more than measurement error
      */
-    void done(Integer before, Integer after, boolean alarm, Instant now) {
+    public void done(Integer before, Integer after, boolean alarm, Instant now) {
         if (!takenBack && Objects.equals(before, painBefore) && Objects.equals(after, painAfter)) {
             return;
         }

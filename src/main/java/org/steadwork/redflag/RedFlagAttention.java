@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseTab;
@@ -28,6 +29,9 @@ class RedFlagAttention implements Attention {
     @Inject
     RedFlags redFlags;
 
+    @Inject
+    ReportedRegions reported;
+
     @Override
     public List<Entry> entries(LocalDate today) {
         Map<Long, Instant> latestCalls = latestCalls();
@@ -35,8 +39,9 @@ class RedFlagAttention implements Attention {
         worstFlagOfEachCase(latestCalls).forEach(flag -> entries.add(ofFlag(flag, latestCalls.get(flag.caseFile().id()))));
         withoutScreen().forEach(file -> entries.add(entry(file, Urgency.SOON, "Not asked", file.openedOn(),
                 "No red-flag question has been asked.", "Ask the questions")));
+        Map<Long, Set<String>> regions = reported.ofOpenCases();
         newestScreens().stream().filter(screen -> entries.stream().noneMatch(entry -> entry.caseId() == screen.caseFile().id()))
-                .forEach(screen -> ofScreen(screen, entries));
+                .forEach(screen -> ofScreen(screen, ReportedRegions.notAskedIn(screen, regions.getOrDefault(screen.caseFile().id(), Set.of())), entries));
         return entries;
     }
 
@@ -87,7 +92,7 @@ class RedFlagAttention implements Attention {
         return Initial.large(flag.urgency().label());
     }
 
-    private void ofScreen(RedFlagScreen screen, List<Entry> entries) {
+    private void ofScreen(RedFlagScreen screen, Set<String> notAsked, List<Entry> entries) {
         CaseFile file = screen.caseFile();
         if (screen.verdict() == Verdict.INCOMPLETE) {
             int open = screen.openAnswers().size();
@@ -95,6 +100,9 @@ class RedFlagAttention implements Attention {
                     "Red flags: " + (open == 1 ? "1 answer" : open + " answers") + " missing.", "Finish the screen").marked("none"));
         } else if (!screen.signed()) {
             entries.add(entry(file, Urgency.TODAY, "Unsigned", screen.screenedOn(), "Red-flag screen not signed.", "Sign the screen"));
+        } else if (!notAsked.isEmpty()) {
+            entries.add(entry(file, Urgency.TODAY, "Incomplete", screen.screenedOn(), "Reported since the last red-flag screen: " + reported.words(notAsked) + ".",
+                    "Ask about it").marked("none"));
         } else if (redFlags.outOfDate(screen.screenedOn())) {
             entries.add(entry(file, Urgency.SOON, "Out of date", screen.screenedOn(),
                     "Red-flag screen older than " + redFlags.validDays() + " days.", "Ask the short set"));

@@ -100,7 +100,7 @@ class RedFlagPageBuilder {
         regions.addAll(reportedNow);
         Occasion asked = screen == null ? Optional.ofNullable(occasion).orElse(Occasion.FULL) : screen.occasion();
         Set<String> leftOpen = screen == null ? keeping.leftOpen(file.id()) : screen.leftOpen();
-        ScreenResult result = keeping.evaluate(file, day, asked, screen != null && screen.signed() ? screen.regions() : regions,
+        ScreenResult result = keeping.evaluate(file, screen, day, asked, screen != null && screen.signed() ? screen.regions() : regions,
                 leftOpen, forms.answers(forms.read(form)));
         List<Flag> all = flags.of(file.id());
         List<Flag> open = all.stream().filter(Flag::open)
@@ -110,7 +110,8 @@ class RedFlagPageBuilder {
         // a closed case is not asked again, so its last screen stays what it was
         boolean outOfDate = file.open() && redFlags.outOfDate(day);
         boolean callMissing = open.stream().anyMatch(flag -> flag.waitsForCall(latestCall));
-        return new RedFlagPage(summaries.summary(open, screen, result, made.size(), callMissing, outOfDate), summaries.steps(file.id(), open), made,
+        return new RedFlagPage(summaries.summary(open, screen, result, made.size(), callMissing, outOfDate,
+                file.open() && screen != null ? reported.words(ReportedRegions.notAskedIn(screen, reportedNow)) : ""), summaries.steps(file.id(), open), made,
                 callMissing, held(all, screen), rows.of(open.stream().filter(flag -> flag.urgency() != Urgency.WATCH).toList(), latestCall, result),
                 rows.of(open.stream().filter(flag -> flag.urgency() == Urgency.WATCH).toList(), latestCall, result),
                 rows.of(all.stream().filter(flag -> !flag.open()).toList(), latestCall, result),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CasePart;
 import org.steadwork.casefile.CaseTab;
@@ -27,14 +28,18 @@ class RedFlagRail implements CasePart {
     @Inject
     RedFlagScreens screens;
 
+    @Inject
+    ReportedRegions reported;
+
     private Long loadedFor;
     private List<Flag> all;
     private Optional<RedFlagScreen> latest;
+    private Set<String> notAsked;
 
     @Override
     public List<Fact> facts(CaseFile file) {
         load(file);
-        CaseStatus status = redFlags.status(all, latest);
+        CaseStatus status = redFlags.status(all, latest, notAsked);
         return List.of(new Fact(50, "Red flags", word(status), note(status, file), mark(status, file)));
     }
 
@@ -55,9 +60,10 @@ class RedFlagRail implements CasePart {
         if (watched > 0) {
             cautions.add(new Caution(false, watched == 1 ? "1 answer to watch" : watched + " answers to watch", href));
         }
-        CaseStatus status = redFlags.status(all, latest);
+        CaseStatus status = redFlags.status(all, latest, notAsked);
         if (status.verdict() == Verdict.INCOMPLETE) {
-            cautions.add(new Caution(false, latest.isEmpty() ? "Red flags not asked" : "Red-flag screen incomplete", href));
+            cautions.add(new Caution(false, latest.isEmpty() ? "Red flags not asked" : notAsked.isEmpty() ? "Red-flag screen incomplete"
+                    : "Red flags not asked since reported: " + reported.words(notAsked), href));
         } else if (outOfDate(status, file)) {
             cautions.add(new Caution(false, "Red-flag screen out of date", href));
         }
@@ -70,7 +76,7 @@ class RedFlagRail implements CasePart {
             return Optional.empty();
         }
         load(file);
-        CaseStatus status = redFlags.status(all, latest);
+        CaseStatus status = redFlags.status(all, latest, notAsked);
         if (status.verdict() == Verdict.CLEAR) {
             return outOfDate(status, file) ? Optional.of("out of date") : Optional.empty();
         }
@@ -94,11 +100,13 @@ class RedFlagRail implements CasePart {
         return latest;
     }
 
-    /** Both queries once a request, however often the page asks. */
+    /** Each query once a request, however often the page asks. */
     private void load(CaseFile file) {
         if (!file.id().equals(loadedFor)) {
             all = flags.of(file.id());
             latest = screens.latest(file.id());
+            // a closed case is not asked again
+            notAsked = file.open() ? latest.map(reported::notAskedIn).orElse(Set.of()) : Set.of();
             loadedFor = file.id();
         }
     }

@@ -30,8 +30,11 @@ class RedFlagSummaries {
     @Inject
     RedFlags redFlags;
 
-    /** @param screen the newest screen, or null when none is stored */
-    Summary summary(List<Flag> open, RedFlagScreen screen, ScreenResult result, int calls, boolean callMissing, boolean outOfDate) {
+    /**
+     * @param screen   the newest screen, or null when none is stored
+     * @param notAsked regions reported since it was signed, in words; empty for none
+     */
+    Summary summary(List<Flag> open, RedFlagScreen screen, ScreenResult result, int calls, boolean callMissing, boolean outOfDate, String notAsked) {
         Optional<Urgency> worst = Urgency.highest(open.stream().map(Flag::urgency).toList());
         String missing = missing(result, worst);
         if (worst.isPresent() && worst.get() != Urgency.WATCH) {
@@ -55,6 +58,10 @@ class RedFlagSummaries {
         }
         if (!screen.signed()) {
             return new Summary("caution", "All no, not signed", List.of("Every due question is no. The screen is clear once a clinician signs it."), null);
+        }
+        if (!notAsked.isEmpty()) {
+            return new Summary("caution", "Incomplete: not clear", List.of("Reported since the last screen: " + notAsked
+                    + ". Its questions were not asked. Begin a new screen: they are due in it."), null);
         }
         if (outOfDate) {
             return new Summary("caution", "Out of date", List.of("The last screen was clear on " + Dates.shown(screen.screenedOn())

@@ -2,10 +2,17 @@ package org.steadwork.redflag;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.steadwork.body.BodyChart;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.casefile.SymptomReports;
+import org.steadwork.web.Initial;
 
 /** The regions that the symptom reports of a case name and that have questions of their own. */
 @ApplicationScoped
@@ -15,11 +22,42 @@ class ReportedRegions {
     SymptomReports reports;
 
     @Inject
+    BodyChart chart;
+
+    @Inject
     RedFlagContent content;
 
-    Set<String> of(long caseId) {
-        Set<String> regions = new LinkedHashSet<>();
-        reports.regionsReported(caseId).stream().map(BodyRegion::key).filter(content.catalogue().regions()::contains).forEach(regions::add);
+    /** Regions reported that a signed screen of the case did not ask about; a screen without regions asked about every one. */
+    Set<String> notAskedIn(RedFlagScreen screen) {
+        return screen.signed() && !screen.regions().isEmpty() ? notAskedIn(screen, of(screen.caseFile().id())) : Set.of();
+    }
+
+    static Set<String> notAskedIn(RedFlagScreen screen, Set<String> reported) {
+        Set<String> missing = new LinkedHashSet<>(screen.signed() && !screen.regions().isEmpty() ? reported : Set.of());
+        missing.removeAll(screen.regions());
+        return missing;
+    }
+
+    /** The regions reported in each open case, in one query. */
+    Map<Long, Set<String>> ofOpenCases() {
+        Map<Long, List<String>> zones = new HashMap<>();
+        reports.getEntityManager().createQuery("select distinct s.report.caseFile.id, s.zone from RegionSymptom s where s.report.caseFile.closedOn is null", Object[].class)
+                .getResultList().forEach(row -> zones.computeIfAbsent((Long) row[0], id -> new ArrayList<>()).add((String) row[1]));
+        Map<Long, Set<String>> regions = new HashMap<>();
+        zones.forEach((id, named) -> regions.put(id, known(chart.regionsOf(named))));
         return regions;
+    }
+
+    /** Names of regions, joined for people. */
+    String words(Set<String> regions) {
+        return regions.stream().map(content::region).map(Initial::small).collect(Collectors.joining(", "));
+    }
+
+    private Set<String> known(Set<BodyRegion> named) {
+        return named.stream().map(BodyRegion::key).filter(content.catalogue().regions()::contains).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    Set<String> of(long caseId) {
+        return known(reports.regionsReported(caseId));
     }
 }

@@ -94,12 +94,27 @@ public class ScreenKeeping {
     }
 
     ScreenResult evaluate(RedFlagScreen screen) {
-        return evaluate(screen.caseFile(), screen.screenedOn(), screen.occasion(), screen.regions(), screen.leftOpen(), screen.given());
+        return evaluate(screen.caseFile(), screen, screen.screenedOn(), screen.occasion(), screen.regions(), screen.leftOpen(), screen.given());
     }
 
-    /** Evaluates answers for a case with the ages that its patient has on the day. */
-    ScreenResult evaluate(CaseFile file, LocalDate day, Occasion occasion, Set<String> regions, Set<String> leftOpen, ScreenAnswers given) {
-        return content.screening().evaluate(occasion, regions, leftOpen, given.with(ages(file.patient().ageOn(day))));
+    /**
+     * Evaluates answers for a case with the ages that its patient has on the day.
+     *
+     * @param screen the screen answered, or null for one not stored yet
+     */
+    ScreenResult evaluate(CaseFile file, RedFlagScreen screen, LocalDate day, Occasion occasion, Set<String> regions, Set<String> leftOpen, ScreenAnswers given) {
+        return content.screening().evaluate(occasion, regions, newRegions(file.id(), screen, regions), leftOpen, given.with(ages(file.patient().ageOn(day))));
+    }
+
+    /** Regions that no earlier screen asked about; none at the first screen, and none after one that asked about every region. */
+    private Set<String> newRegions(long caseId, RedFlagScreen screen, Set<String> regions) {
+        List<RedFlagScreen> earlier = screens.of(caseId).stream().filter(one -> screen == null || one.id() < screen.id()).toList();
+        if (earlier.isEmpty() || earlier.stream().anyMatch(one -> one.regions().isEmpty())) {
+            return Set.of();
+        }
+        Set<String> fresh = new LinkedHashSet<>(regions);
+        earlier.forEach(one -> fresh.removeAll(one.regions()));
+        return fresh;
     }
 
     /** Answers the facts and rule items that are read from the age in completed years. */

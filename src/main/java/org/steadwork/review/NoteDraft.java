@@ -24,12 +24,12 @@ record NoteDraft(String subjective, String objective, String assessment, String 
      * Drafts the note of a visit.
      *
      * @param report the symptom report of the day, or null
-     * @param activities own activities with today's rating, as lines
+     * @param own the own activities with the day's rating, a sentence
      * @param around what the other features say
      */
-    static NoteDraft of(CaseFile file, LocalDate day, SymptomReport report, List<MeasureView> measures, List<String> activities,
+    static NoteDraft of(CaseFile file, LocalDate day, SymptomReport report, List<MeasureView> measures, String own,
             Surroundings.Lines around, WorkStatus status) {
-        return new NoteDraft(subjective(day, report, measures), objective(day, measures, activities, around), assessment(day, measures, around),
+        return new NoteDraft(subjective(day, report, measures), objective(day, measures, own, around), assessment(day, measures, around),
                 plan(file, day, status));
     }
 
@@ -55,10 +55,9 @@ record NoteDraft(String subjective, String objective, String assessment, String 
         return String.join("\n", lines);
     }
 
-    private static String objective(LocalDate day, List<MeasureView> measures, List<String> activities,
-            Surroundings.Lines around) {
+    private static String objective(LocalDate day, List<MeasureView> measures, String own, Surroundings.Lines around) {
         List<String> lines = new ArrayList<>();
-        lines.add(activities.isEmpty() ? "Own activities: not entered." : "Own activities (0 unable, 10 as before): " + String.join("; ", activities) + ".");
+        lines.add(own);
         for (MeasureView measure : measures) {
             if (measure.course().instrument().items().size() > 1 && !measure.course().instrument().key().equals("psfs")) {
                 measure.course().on(day).ifPresent(p -> lines.add(measure.label() + " " + Shown.value(measure.course().instrument(), p.value())

@@ -17,14 +17,16 @@ import org.steadwork.web.Option;
  * What the review form shows.
  *
  * @param later the latest visit after this one, at which the next review is set; null when this is the latest
+ * @param asked what is due, or entered already
+ * @param activities named so far
  * @param reported pain in words from the symptom report of the day, blank when there is none
  * @param around what the other features say
  * @param note the stored draft, or null
  * @param noteForm the fields of the note: as typed, as stored, or as drafted
  * @param bars what has to be done before the note can be signed
  */
-record ReviewView(Visit visit, Visit later, Form form, List<ActivityRow> activities, List<MeasureView> measures, String reported,
-        Surroundings.Lines around, VisitNote note, Form noteForm, boolean drafted, List<String> bars) {
+record ReviewView(Visit visit, Visit later, Form form, Asked.Questions asked, List<ActivityRow> activities, List<MeasureView> measures,
+        String reported, Surroundings.Lines around, VisitNote note, Form noteForm, boolean drafted, List<String> bars) {
 
     /** One own activity with what it was. */
     record ActivityRow(String field, String words, String before) {
@@ -36,10 +38,6 @@ record ReviewView(Visit visit, Visit later, Form form, List<ActivityRow> activit
 
     public List<Integer> ratings() {
         return List.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
-    }
-
-    public List<String> pains() {
-        return List.of("nprs_now", "nprs_average", "nprs_worst");
     }
 
     public List<Option> attendances() {

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +22,6 @@ import org.steadwork.outcome.OwnActivity;
 import org.steadwork.outcome.OwnActivityRatings;
 import org.steadwork.outcome.RatingForm;
 import org.steadwork.outcome.ReportedPain;
-import org.steadwork.outcome.Scores;
 import org.steadwork.web.Form;
 
 /** Gathers what the review of a visit shows, and drafts its note. */
@@ -36,13 +34,13 @@ class ReviewViews {
     MeasureViews measures;
 
     @Inject
+    Asked asked;
+
+    @Inject
     SymptomReports reports;
 
     @Inject
     OwnActivityRatings activities;
-
-    @Inject
-    Scores scores;
 
     @Inject
     WorkStatuses statuses;
@@ -76,15 +74,16 @@ class ReviewViews {
         List<OwnActivity> named = activities.activities(caseId);
         WorkStatus status = statuses.of(caseId).on(day).orElse(null);
         Optional<VisitNote> note = notes.of(visit);
+        Asked.Questions questions = asked.at(caseId, day, typed, rated.containsKey(day));
         Form noteForm = noteTyped;
         boolean drafted = noteTyped == null && (note.isEmpty() || draftAnew);
         Surroundings.Lines around = surroundings.of(visit.caseFile(), day);
         if (noteForm == null) {
-            noteForm = drafted ? drafted(visit, report, views, lines(named, rated, day), around, status, note) : show(note.get());
+            noteForm = drafted ? drafted(visit, report, views, OwnLines.of(named, rated, day, questions.own()), around, status, note) : show(note.get());
         }
-        Form form = typed == null ? shown(visit, status, named, rated) : typed;
-        return new ReviewView(visit, visits.latestAfter(caseId, day, visit.number()).orElse(null), form, rows(named, rated, day), views, report == null ? "" : words(ReportedPain.of(report)), around,
-                note.orElse(null), noteForm, drafted, bars);
+        Form form = typed == null ? shown(visit, status, questions, named, rated) : typed;
+        return new ReviewView(visit, visits.latestAfter(caseId, day, visit.number()).orElse(null), form, questions, rows(named, rated, day), views,
+                report == null ? "" : words(ReportedPain.of(report)), around, note.orElse(null), noteForm, drafted, bars);
     }
 
     /** Puts a stored note into a form. */
@@ -95,56 +94,37 @@ class ReviewViews {
 
     Form shown(Visit visit) {
         long caseId = visit.caseFile().id();
-        return shown(visit, statuses.of(caseId).on(visit.visitedOn()).orElse(null), activities.activities(caseId), activities.byDay(caseId));
+        Map<LocalDate, Map<Long, Integer>> rated = activities.byDay(caseId);
+        Asked.Questions questions = asked.at(caseId, visit.visitedOn(), null, rated.containsKey(visit.visitedOn()));
+        return shown(visit, statuses.of(caseId).on(visit.visitedOn()).orElse(null), questions, activities.activities(caseId), rated);
     }
 
-    private Form shown(Visit visit, WorkStatus status, List<OwnActivity> named, Map<LocalDate, Map<Long, Integer>> rated) {
+    private Form shown(Visit visit, WorkStatus status, Asked.Questions questions, List<OwnActivity> named, Map<LocalDate, Map<Long, Integer>> rated) {
         Form form = ReviewForm.show(visit, status);
         // whoever opens today's planned visit has the patient there
         if (visit.attendance() == Attendance.PLANNED && visit.visitedOn().equals(LocalDate.now(clock))) {
             form.with("attendance", "attended");
         }
-        for (OwnActivity activity : named) {
-            form.with("a_" + activity.id(), asked(rated.getOrDefault(visit.visitedOn(), Map.of()).get(activity.id())));
+        if (questions.own()) {
+            named.forEach(activity -> form.with("a_" + activity.id(), asked(rated.getOrDefault(visit.visitedOn(), Map.of()).get(activity.id()))));
         }
-        for (String pain : List.of("nprs_now", "nprs_average", "nprs_worst")) {
-            form.with("s_" + pain, asked(scores.on(visit.caseFile().id(), pain, visit.visitedOn()).map(score -> score.answers().get(0)).orElse(null)));
-        }
+        questions.ratings().forEach(rating -> form.with(rating.field(), asked(rating.stored())));
         return form;
     }
 
-    private static Object asked(Integer rating) {
+    private static Object asked(Object rating) {
         return rating == null ? RatingForm.NOT_ASKED : rating;
     }
 
-    private static Form drafted(Visit visit, SymptomReport report, List<MeasureView> views, List<String> lines,
+    private static Form drafted(Visit visit, SymptomReport report, List<MeasureView> views, String own,
             Surroundings.Lines around, WorkStatus status, Optional<VisitNote> note) {
-        NoteDraft draft = NoteDraft.of(visit.caseFile(), visit.visitedOn(), report, views, lines, around, status);
+        NoteDraft draft = NoteDraft.of(visit.caseFile(), visit.visitedOn(), report, views, own, around, status);
         return Form.empty().with("version", note.map(n -> n.version() + 1).orElse(NOT_STORED)).with("subjective", draft.subjective())
                 .with("objective", draft.objective()).with("assessment", draft.assessment()).with("plan", draft.plan());
     }
 
     private static List<ReviewView.ActivityRow> rows(List<OwnActivity> named, Map<LocalDate, Map<Long, Integer>> rated, LocalDate day) {
-        return named.stream().map(activity -> new ReviewView.ActivityRow("a_" + activity.id(), activity.words(), before(activity, rated, day))).toList();
-    }
-
-    private static String before(OwnActivity activity, Map<LocalDate, Map<Long, Integer>> rated, LocalDate day) {
-        List<Integer> earlier = rated.entrySet().stream().filter(entry -> entry.getKey().isBefore(day))
-                .map(entry -> entry.getValue().get(activity.id())).filter(rating -> rating != null).toList();
-        if (earlier.isEmpty()) {
-            return "not rated before";
-        }
-        return "first " + earlier.get(0) + (earlier.size() > 1 ? ", last " + earlier.get(earlier.size() - 1) : "");
-    }
-
-    private static List<String> lines(List<OwnActivity> named, Map<LocalDate, Map<Long, Integer>> rated, LocalDate day) {
-        List<String> lines = new ArrayList<>();
-        for (OwnActivity activity : named) {
-            Integer rating = rated.getOrDefault(day, Map.of()).get(activity.id());
-            String before = before(activity, rated, day);
-            lines.add(activity.words() + " " + (rating == null ? "not entered" : rating) + " (" + before + ")");
-        }
-        return lines;
+        return named.stream().map(activity -> new ReviewView.ActivityRow("a_" + activity.id(), activity.words(), OwnLines.before(activity, rated, day))).toList();
     }
 
     private static String words(ReportedPain pain) {

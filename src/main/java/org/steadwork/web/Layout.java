@@ -35,6 +35,9 @@ public class Layout {
     @ConfigProperty(name = "steadwork.clinic.name")
     Optional<String> clinicName;
 
+    @ConfigProperty(name = "steadwork.clinic.paper", defaultValue = "a4")
+    String paper;
+
     @Inject
     RoutingContext routing;
 
@@ -76,6 +79,15 @@ public class Layout {
     /** The name of the clinic, blank where it is not set. */
     public String clinicName() {
         return clinicName.orElse("");
+    }
+
+    /** The sheet that handouts are printed on: {@code a4} or {@code letter}. */
+    public String paper() {
+        return paper.strip().equalsIgnoreCase("letter") ? "letter" : "a4";
+    }
+
+    public String paperName() {
+        return paper().equals("letter") ? "letter size" : "A4";
     }
 
     public String now() {

@@ -29,7 +29,7 @@ class Worklists {
 
     Worklist on(LocalDate today) {
         List<Attention.Entry> all = sources.stream().flatMap(source -> source.entries(today).stream())
-                .sorted(Comparator.comparing(Attention.Entry::since).thenComparing(Attention.Entry::patient)).toList();
+                .sorted(Comparator.comparing(Worklists::weight).thenComparing(Attention.Entry::since).thenComparing(Attention.Entry::patient)).toList();
         Map<Long, CaseName> names = names(all.stream().map(Attention.Entry::caseId).distinct().toList());
         List<Worklist.Row> rows = all.stream().map(entry -> row(entry, names.get(entry.caseId()))).toList();
         return new Worklist(true, of(rows, Attention.Urgency.NOW), of(rows, Attention.Urgency.TODAY), of(rows, Attention.Urgency.SOON));
@@ -39,6 +39,15 @@ class Worklists {
     private Map<Long, CaseName> names(List<Long> caseIds) {
         return caseIds.isEmpty() ? Map.of() : db.createQuery("select c.id, c.complaint, c.patient.fileNumber from CaseFile c where c.id in ?1", CaseName.class)
                 .setParameter(1, caseIds).getResultStream().collect(Collectors.toMap(CaseName::id, Function.identity()));
+    }
+
+    /** A red flag before what is late or a caution, that before what is merely to do. */
+    private static int weight(Attention.Entry entry) {
+        return switch (entry.mark()) {
+            case "out" -> 0;
+            case "near" -> 1;
+            default -> 2;
+        };
     }
 
     private static Worklist.Row row(Attention.Entry entry, CaseName name) {

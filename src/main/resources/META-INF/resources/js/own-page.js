@@ -77,14 +77,47 @@ function tie(changed) {
   }
 }
 
-async function send(day, fields) {
+function ask(address, options = {}) {
+  return fetch(address, { credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE), ...options });
+}
+
+function isToday(answer) {
+  if (new URL(answer.url).pathname === '/own') {
+    throw new Error('closed');
+  }
+  return answer.ok && new URL(answer.url).pathname === '/own/today';
+}
+
+async function send(fields) {
   const body = new URLSearchParams(fields);
   body.append('csrf-token', form.elements['csrf-token'].value);
-  const answer = await fetch(form.action, { method: 'POST', body, credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE) });
-  if (answer.ok && new URL(answer.url).pathname === '/own/today') {
-    return answer.text();
+  const answer = await ask(form.action, { method: 'POST', body });
+  return isToday(answer) ? answer.text() : null;
+}
+
+/** The token of the form may be over although the page is not: take a fresh one. Says so when the page has closed. */
+async function renew() {
+  const answer = await ask('/own/today');
+  if (!isToday(answer)) {
+    throw new Error('refused');
   }
-  throw new Error(new URL(answer.url).pathname === '/own' ? 'closed' : 'refused');
+  const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('form[data-keep] [name=csrf-token]');
+  if (fresh) {
+    form.elements['csrf-token'].value = fresh.value;
+  }
+}
+
+async function sendOrRenew(fields) {
+  const page = await send(fields);
+  if (page !== null) {
+    return page;
+  }
+  await renew();
+  const second = await send(fields);
+  if (second === null) {
+    throw new Error('refused');
+  }
+  return second;
 }
 
 async function sendAll() {
@@ -97,7 +130,7 @@ async function sendAll() {
   try {
     let page = null;
     for (const [day, fields] of Object.entries(read())) {
-      page = await send(day, fields);
+      page = await sendOrRenew(fields);
       const days = read();
       if (JSON.stringify(days[day]) === JSON.stringify(fields)) {
         delete days[day];
@@ -156,7 +189,7 @@ async function freshen() {
     return;
   }
   try {
-    if ((await fetch(location.pathname, { credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE) })).ok) {
+    if ((await ask(location.pathname)).ok) {
       location.reload();
       return;
     }
@@ -176,7 +209,7 @@ function turn(passed) {
   form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = false; });
   form.querySelectorAll('select[data-session]').forEach((field) => { field.value = ''; });
   form.elements.day.value = `${day.getFullYear()}-${String(day.getMonth() + 1).padStart(2, '0')}-${String(day.getDate()).padStart(2, '0')}`;
-  document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'long', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
+  document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
   document.querySelector('.progress').hidden = true;
   say('New day.', 'No reception: what you tick is kept on this phone.');
 }

@@ -20,6 +20,10 @@ import org.steadwork.casefile.CaseFiles;
 import org.steadwork.casefile.CardKind;
 import org.steadwork.casefile.MapCard;
 import org.steadwork.casefile.MapMeasure;
+import org.steadwork.casefile.WorkStatus;
+import org.steadwork.casefile.WorkStatusCode;
+import org.steadwork.casefile.WorkStatusDecider;
+import org.steadwork.drawing.PlanMark;
 import org.steadwork.exercise.AdherenceEntries;
 import org.steadwork.exercise.AdherenceEntry;
 import org.steadwork.exercise.ExerciseCatalogue;
@@ -204,12 +208,20 @@ class FeatureCardsTest {
         db.persist(score);
     }
 
+    @Transactional
+    void off(long caseId, LocalDate from) {
+        WorkStatus status = new WorkStatus(files.findById(caseId), from);
+        status.describe(WorkStatusCode.OFF, null, WorkStatusDecider.DOCTOR, null, null, "T. Clinician", Instant.EPOCH);
+        db.persist(status);
+    }
+
     @Test
     void measuresStandWithTheirVerdictAndAVisitWithoutAScoreStaysOpen() {
         long id = cases.open("Uma", "Scoringham");
         Instrument ndi = instruments.find("ndi").orElseThrow();
         score(id, ndi, DAY.plusWeeks(1), 3);
         score(id, ndi, DAY.plusWeeks(5), 1);
+        off(id, DAY.plusWeeks(2));
         List<MapMeasure> list = measures.measures(file(id));
         assertEquals(1, list.size());
         MapMeasure measure = list.get(0);
@@ -219,6 +231,7 @@ class FeatureCardsTest {
         assertEquals(3, measure.trend().visits().size());
         assertNull(measure.trend().visits().get(0).score());
         assertEquals(60., measure.trend().visits().get(1).score());
+        assertEquals(List.of(DAY.plusWeeks(2)), measure.trend().marks().stream().map(PlanMark::date).toList(), "changes of the plan as on the outcomes");
         assertTrue(measure.words().toLowerCase().contains("important"), measure.words());
     }
 }

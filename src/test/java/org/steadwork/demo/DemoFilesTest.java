@@ -94,6 +94,10 @@ class DemoFilesTest {
             known(QUESTIONS, keys(visit.entries("flag_actions"), "key"), visit);
             known(EXERCISES, keys(visit.entries("prescriptions"), "exercise"), visit);
             known(EXERCISES, keys(visit.entries("adherence"), "exercise"), visit);
+            visit.entry("own_page").ifPresent(page -> {
+                page.entries("sessions").forEach(session -> known(EXERCISES, session.entry("done").orElseThrow().keys(), session));
+                page.entries("reports").forEach(report -> known(ZONES, keys(report.entries("zones"), "zone"), report));
+            });
             visit.entry("workplace").ifPresent(place -> known(CRITERIA, place.texts("findings"), place));
             visit.entry("expected").ifPresent(expected -> {
                 known(TOKENS, expected.texts("suspended"), expected);

@@ -205,6 +205,24 @@ class TrendChartTest {
     }
 
     @Test
+    void aTrendForOtherReadersHasNoChangesOfThePlan() {
+        Trend trend = marked(mark(14, PlanMark.Kind.WORK_STATUS, "Half days")).withoutMarks();
+        String svg = TrendChart.draw(trend, TrendSize.MIDDLE);
+        assertFalse(svg.contains("Half days") || texts(svg).contains("A"), svg);
+        assertEquals(TrendChart.draw(marked(), TrendSize.MIDDLE), svg, "nothing else is lost");
+    }
+
+    @Test
+    void scoresHaveTheDecimalsOfTheMeasure() {
+        List<Trend.Visit> visits = List.of(new Trend.Visit(START, 3.7), new Trend.Visit(START.plusDays(14), 5.), new Trend.Visit(START.plusDays(28), 6.25));
+        String tenths = TrendChart.draw(new Trend("psfs", "Own activities", "", 0, 10, false, 1, visits, null, null), TrendSize.WIDE);
+        assertTrue(texts(tenths).containsAll(List.of("3.7", "5.0", "6.3")), texts(tenths).toString());
+        String whole = TrendChart.draw(new Trend("ndi", "Neck", "", 0, 10, true, 0, visits, null, null), TrendSize.WIDE);
+        assertTrue(texts(whole).contains("3.7"), "a whole-numbered score that was computed keeps its tenth: " + texts(whole));
+        assertFalse(texts(whole).contains("5.0"), texts(whole).toString());
+    }
+
+    @Test
     void everyKindOfChangeHasAShapeOfItsOwn() {
         Trend bare = marked();
         for (PlanMark.Kind kind : PlanMark.Kind.values()) {

@@ -339,6 +339,8 @@ class ProgrammePagesTest {
         note(item, "12 Mar 2026", "17", "1", "usual");
         assertTrue(clinician.page().text().contains("17 of 20 85 % well kept 1 back to usual"), clinician.page().select("table").text());
         assertTrue(clinician.page().select(".notice").text().contains("Elbows bent and turned out; add band"));
+        note(item, "18 Mar 2026", "9", "1", "usual");
+        assertTrue(clinician.page().select(".notice").text().contains("agree on a smaller plan first Proposed: Fewer sessions a day"), clinician.page().text());
         note(item, "19 Mar 2026", "9", "6", "usual");
         assertTrue(clinician.page().select(".notice--caution").text().contains("one step back Proposed: Half effort"), clinician.page().text());
         clinician.open(programme);

@@ -51,6 +51,13 @@ final class BrowserSession implements AutoCloseable {
         return this;
     }
 
+    /** The browser complained of exactly this, as it should. */
+    BrowserSession expectComplaint(String words) {
+        assertTrue(!complaints.isEmpty() && complaints.stream().allMatch(one -> one.contains(words)), () -> words + " was expected, but the browser complained of " + complaints);
+        complaints.clear();
+        return this;
+    }
+
     /** Makes the browser forget who it is, as after a day. */
     BrowserSession forgetCookies() {
         context.clearCookies();

@@ -149,6 +149,33 @@ class DisclosureTest {
     }
 
     @Test
+    void aProfileClosesAndOpensWhatItSaysAndNothingElse() {
+        Matrix strict = DisclosureProfile.over(matrix, "strict");
+        assertEquals("NEVER", strict.cell(InformationCategory.SYMPTOMS, Recipient.EMPLOYER).rule().name());
+        Matrix contract = DisclosureProfile.over(matrix, "attendance_by_contract");
+        assertEquals("ALLOWED", contract.cell(InformationCategory.ATTENDANCE, Recipient.EMPLOYER).rule().name());
+        for (InformationCategory category : InformationCategory.values()) {
+            for (Recipient recipient : Recipient.values()) {
+                assertEquals(matrix.cell(category, recipient), DisclosureProfile.over(matrix, "general").cell(category, recipient));
+                if (recipient != Recipient.EMPLOYER) {
+                    assertEquals(matrix.cell(category, recipient), strict.cell(category, recipient), category + " to " + recipient);
+                }
+            }
+        }
+        assertThrows(IllegalStateException.class, () -> DisclosureProfile.over(matrix, "no_such"));
+    }
+
+    @Test
+    void noProfileOpensWhatNeverGoes() {
+        ContentException problem = assertThrows(ContentException.class, () -> DisclosureProfile.over(matrix, "x", Content.yaml("x.yaml", new StringReader("""
+                source: invented
+                profiles:
+                  - {key: x, label: X, changes: [{category: pain_scores, recipient: employer, rule: A, tag: CP}]}
+                """))));
+        assertTrue(problem.getMessage().contains("cannot be changed by a profile"), problem.getMessage());
+    }
+
+    @Test
     void aHoleInTheTableStopsTheStart() {
         assertThrows(ContentException.class, () -> DisclosureContent.read(Content.yaml("x.yaml", new StringReader("""
                 source: invented

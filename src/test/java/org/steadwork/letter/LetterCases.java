@@ -119,6 +119,11 @@ class LetterCases {
         return new Made(file.id(), patient.id(), employer.id(), doctor.id());
     }
 
+    @Transactional
+    public void namedPatient(String given, String family) {
+        patients.persist(new Patient(patients.nextFileNumber(), given, family, LocalDate.of(1980, 1, 2), today()));
+    }
+
     /** Adds two scores that can be compared, an exercise and a work status. */
     @Transactional
     public void fill(Made made) {

@@ -4,12 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.exercise.TestHolds;
 import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.letter.pdf.PrintedPages;
 import org.steadwork.web.TestAccounts;
@@ -27,6 +32,15 @@ class LetterWiringTest {
 
     @Inject
     LetterSteps steps;
+
+    @Inject
+    ExerciseFacts exercises;
+
+    @Inject
+    TestHolds holds;
+
+    @Inject
+    EntityManager db;
 
     private void redFlag(LetterCases.Made made, String question) {
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
@@ -53,6 +67,22 @@ class LetterWiringTest {
         assertTrue(field(visitor, "text-not_established").contains("Not asked:"), field(visitor, "text-not_established"));
         assertTrue(field(visitor, "text-done").contains("Stopped: ") && field(visitor, "text-done").contains("Thrust techniques to the neck"),
                 field(visitor, "text-done"));
+    }
+
+    @Test
+    void whatARedFlagHoldsBackIsPausedInLettersAndNotGivenToThePatientToDo() {
+        LetterCases.Made made = cases.make();
+        cases.fill(made);
+        List<LetterFact> before = exerciseFacts(made);
+        assertTrue(before.stream().anyMatch(fact -> fact.section().equals("exercises")), before.toString());
+        holds.suspend(made.caseId(), "all_treatment", Set.of(), "Everything waits");
+        List<LetterFact> after = exerciseFacts(made);
+        assertFalse(after.stream().anyMatch(fact -> fact.section().equals("exercises")), after.toString());
+        assertTrue(after.stream().filter(fact -> fact.section().equals("programme")).allMatch(fact -> fact.text().endsWith(": paused for now.")), after.toString());
+    }
+
+    private List<LetterFact> exerciseFacts(LetterCases.Made made) {
+        return QuarkusTransaction.requiringNew().call(() -> exercises.of(db.find(CaseFile.class, made.caseId())));
     }
 
     @Test

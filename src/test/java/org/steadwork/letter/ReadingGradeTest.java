@@ -28,7 +28,7 @@ class ReadingGradeTest {
     void shortWordsInShortSentencesReadEasierThanLongOnesInLong() {
         String plain = "You can move it. It may hurt a bit. That is fine. Do it three times a day. Stop if it gets worse. Call us if you are not sure. We can help you.";
         String heavy = "Notwithstanding intermittent exacerbations attributable to occupational exposure, continuation of individualised rehabilitative interventions "
-                + "remains demonstrably advantageous, provided that contraindications communicated previously are comprehensively appreciated by participating individuals.";
+                + "in the domestic environment remains demonstrably advantageous, provided that contraindications communicated previously are comprehensively appreciated by the participating individuals themselves.";
         assertTrue(ReadingGrade.of(plain).getAsDouble() < 4, plain);
         assertTrue(ReadingGrade.of(heavy).getAsDouble() > 20, heavy);
     }

@@ -79,6 +79,41 @@ abstract class SignedLetterContract {
         assertEquals(1, cases.signatures(made));
     }
 
+    /** One saves while the other signs: whichever comes first, there is at most one signature and nobody's words are gone. */
+    @Test
+    void savingAndSigningAtOnceLosesNoText() throws Exception {
+        for (int round = 0; round < 4; round++) {
+            LetterCases.Made made = cases.make();
+            cases.consent(made, cases.employer(made), cases.today().plusDays(5));
+            Visitor signer = steps.draft(made, "employer_report", made.employerKey());
+            LetterSteps.saveReport(signer, made.letters() + "/1");
+            steps.shown(signer, made.letters() + "/1", "agreed");
+            Visitor writer = accounts.visitor(Role.LEAD);
+            writer.open(made.letters() + "/1");
+            String words = "She can lift 7 kg, written in round " + round + ".";
+            CountDownLatch go = new CountDownLatch(1);
+            ExecutorService two = Executors.newFixedThreadPool(2);
+            Future<Integer> signed = two.submit(() -> {
+                go.await();
+                LetterSteps.sign(signer, made.letters() + "/1", Map.of());
+                return signer.status();
+            });
+            Future<Integer> saved = two.submit(() -> {
+                go.await();
+                writer.submit(made.letters() + "/1", Map.of("text-can_do", words));
+                return writer.status();
+            });
+            go.countDown();
+            int signature = signed.get();
+            int save = saved.get();
+            two.shutdown();
+            assertTrue(signature == 200 && save == 409 || save == 200 && (signature == 409 || signature == 422), "signing " + signature + ", saving " + save);
+            assertEquals(signature == 200 ? 1 : 0, cases.signatures(made));
+            assertTrue(writer.page().wholeText().contains(words) || writer.page().select("[name=text-can_do]").text().equals(words),
+                    "the words of the writer, after " + save + ": " + writer.page().text());
+        }
+    }
+
     @Test
     void aSignedLetterCannotBeChangedByAnyPath() {
         LetterCases.Made made = cases.make();

@@ -72,6 +72,8 @@ class ObstaclePagesTest {
         visitor.submit(path(id), Map.of("f_yf_fear_avoid", "yes", "n_yf_fear_avoid", "No bending since March", "f_bf_heavy_load", "yes", "f_yf_distress",
                 "unknown", "f_yf_passive", "no"));
         assertEquals(200, visitor.status(), visitor.page().text());
+        assertFalse(visitor.page().select("details[open] #n_yf_fear_avoid").isEmpty(), "what is present stands open with its words");
+        assertTrue(visitor.page().select("section[aria-labelledby=k-SETTING] details[open]").isEmpty(), "where nothing is present is folded");
         String plan = visitor.page().select("#plan").first().closest("section").text();
         assertTrue(plan.contains("Pick one feared task") && plan.contains("No bending since March"), plan);
         assertTrue(plan.contains("22 not settled"), plan);
@@ -97,6 +99,7 @@ class ObstaclePagesTest {
         two.submit(path(id), Map.of("f_kf_delays", "perhaps", "n_kf_family", "x".repeat(301)));
         assertEquals(422, two.status());
         assertFalse(two.page().select("#f_kf_delays-error").text().isBlank());
+        assertFalse(two.page().select("details[open] details[open] #n_kf_family").isEmpty(), "a refused field is never folded away");
         assertFalse(two.page().select("#n_kf_family-error").text().isBlank());
     }
 

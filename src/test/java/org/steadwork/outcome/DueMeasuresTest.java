@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.steadwork.body.Side;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFiles;
 import org.steadwork.casefile.VisitKind;
@@ -27,6 +29,9 @@ class DueMeasuresTest {
 
     @Inject
     DueMeasures due;
+
+    @Inject
+    PhysicalMeasurements physical;
 
     @Inject
     Instruments instruments;
@@ -71,6 +76,20 @@ class DueMeasuresTest {
         assertFalse(keys(id, FIRST.plusDays(15)).contains("groc15"), "one rating of change is enough");
         score(id, "nprs_now", FIRST.plusDays(15));
         assertFalse(keys(id, FIRST.plusDays(15)).contains("nprs_now"), "what was asked today is not asked again");
+    }
+
+    @Test
+    void gripAndMotionComeRoundOnceTheyWereBegun() {
+        long id = cases.open("Ulric", "Mossman-Pike");
+        assertFalse(keys(id, FIRST.plusDays(28)).contains("grip"), "nobody decided to measure it");
+        QuarkusTransaction.requiringNew().run(() -> {
+            GripMeasurement grip = new GripMeasurement(files.findById(id), FIRST, Side.RIGHT);
+            grip.record(List.of(BigDecimal.valueOf(31), BigDecimal.valueOf(30), BigDecimal.valueOf(32)), null, "T. Clinician", Instant.EPOCH);
+            physical.keep(grip);
+        });
+        assertFalse(keys(id, FIRST).contains("grip") || keys(id, FIRST.plusDays(27)).contains("grip"));
+        assertTrue(keys(id, FIRST.plusDays(28)).contains("grip"), "every four weeks");
+        assertFalse(keys(id, FIRST.plusDays(28)).contains("rom"), "no motion was measured");
     }
 
     @Test

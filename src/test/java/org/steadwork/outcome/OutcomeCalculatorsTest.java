@@ -147,6 +147,13 @@ class OutcomeCalculatorsTest {
         JsonPath answer = good("work-plan", "{'normal_hours':37.5,'start_percent':50,'weeks':3}");
         assertEquals(List.of(1140, 1500, 1890, 2250), answer.getList("result.weeks.minutes"));
         assertEquals(2220, answer.getInt("result.minutes_not_worked"));
+        // 7 March 2030 is a Thursday: the weeks run from Thursday, and the middle day kept free is Monday
+        JsonPath thursday = good("work-plan", "{'normal_hours':37.5,'start_percent':50,'weeks':3,'starts_on':'2030-03-07'}");
+        assertEquals(List.of("2030-03-07", "2030-03-14", "2030-03-21", "2030-03-28"), thursday.getList("result.weeks.from"));
+        assertEquals(List.of(1140, 1500, 1890, 2250), thursday.getList("result.weeks.minutes"));
+        assertEquals(0, thursday.getInt("result.weeks[0].days.monday"));
+        assertEquals(0, answer.getInt("result.weeks[0].days.wednesday"), "without a first day the week begins on Monday");
+        assertNull(answer.getString("result.weeks[0].from"));
         assertEquals(List.of("start_percent", "weeks"), refused("work-plan", "{'normal_hours':37.5,'start_percent':100,'weeks':0}"));
         assertEquals(List.of("monday"), refused("work-plan", "{'normal_hours':37.5,'start_percent':50,'weeks':3,'monday':false,'tuesday':false,"
                 + "'wednesday':false,'thursday':false,'friday':false}"));

@@ -119,6 +119,22 @@ class OutcomePagesTest {
     }
 
     @Test
+    void theDuePageShowsItsOwnRefusalsAndComesBack() {
+        long id = cases.open("Tilde", "Underwood-Wray");
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        visitor.open("/cases/" + id + "/due?on=2026-03-04");
+        Document page = visitor.submit("/cases/" + id + "/outcomes", Map.of("s_nprs_worst", "11", "s_was", "6"));
+        assertEquals(422, visitor.status());
+        assertTrue(page.select("h1").text().startsWith("Due on"), page.select("h1").text());
+        assertTrue(page.select("#s_nprs_worst-error").text().contains("from 0 to 10"), page.text());
+        assertEquals("6", page.select("#s_was").val());
+        page = visitor.submit("/cases/" + id + "/outcomes", Map.of("s_nprs_worst", "8"));
+        assertEquals(200, visitor.status());
+        assertTrue(page.select("h1").text().startsWith("Due on") && page.select("#s_was").isEmpty(), page.text());
+        assertFalse(page.select("#s_nprs_now").isEmpty(), "what was left empty is still due");
+    }
+
+    @Test
     void ratingsOutsideTheCaseAreRefused() {
         long id = cases.open("Vesna", "Wexcombe-Yarrow");
         Visitor visitor = accounts.visitor(Role.CLINICIAN);

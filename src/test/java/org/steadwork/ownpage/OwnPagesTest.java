@@ -187,6 +187,42 @@ class OwnPagesTest {
     }
 
     @Test
+    void painBelongsToItsSessionAndSaysThatItWasDone() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        assertTrue(sessions.size() > 1, sessions.toString());
+        patient.submit("/own/today", Map.of("before_" + sessions.get(0), "2", "after_" + sessions.get(0), "3"));
+        assertEquals(1, ticks(), "pain was told of it, so it was done");
+        patient.submit("/own/today", Map.of("before_" + sessions.get(1), "4", "after_" + sessions.get(1), "8"));
+        assertEquals(2, ticks());
+        assertEquals("3", patient.page().select("select[name=after_" + sessions.get(0) + "] option[selected]").val(), "the later session leaves the earlier as it was");
+    }
+
+    @Test
+    void theLinkCanBePrintedOnTheSheetAndLaterTheSheetSaysHowItIsReached() {
+        clinician.open(path + "/programme/sheet");
+        assertFalse(clinician.page().text().contains("Your exercises on your phone"), "there is no link yet");
+        clinician.open(path + "/own-page");
+        clinician.submit(path + "/own-page/links", Map.of("do", "sheet"));
+        assertEquals(200, clinician.status());
+        assertEquals(1, clinician.page().select(".handout__card svg[aria-label*=scan]").size());
+        assertTrue(TOKEN.matcher(clinician.page().select(".handout__address").text()).find());
+        clinician.open(path + "/programme/sheet");
+        assertTrue(clinician.page().text().contains("Scan the code on the card you were given"), clinician.page().text());
+        assertFalse(TOKEN.matcher(clinician.page().outerHtml()).find(), "the link itself is stored nowhere");
+    }
+
+    @Test
+    void weeksBeforeTheLinkAreNotKnownRatherThanMissed() {
+        Visitor patient = patient(link());
+        patient.submit("/own/today", Map.of(), Map.of("done", patient.page().select("input[name=done]").eachAttr("value")));
+        clinician.open(path + "/own-page");
+        List<String> weeks = clinician.page().select("section[aria-labelledby=s-kept] tbody td").eachText();
+        assertEquals(List.of("no page yet", "no page yet", "no page yet"), weeks.subList(0, 3));
+        assertTrue(weeks.get(3).contains("0 days without"), weeks.get(3));
+    }
+
+    @Test
     void painOutsideTheScaleIsRefusedAtItsFieldAndNothingStored() {
         Visitor patient = patient(link());
         List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");

@@ -393,6 +393,28 @@ class RedFlagPagesTest {
     }
 
     @Test
+    void aRegionReportedAtAReviewReopensTheScreenAndIsAskedInFull() {
+        answerDue(Map.of());
+        sign();
+        assertEquals(Verdict.CLEAR, status().verdict());
+        String report = "/cases/" + id + "/symptoms/new";
+        clinician.open(report);
+        clinician.submit(report, Map.of("now-knee_r", "3"), Map.of("zone", List.of("knee_r")));
+        assertEquals(200, clinician.status(), clinician.page().select("[role=alert]").text());
+        assertEquals(Verdict.INCOMPLETE, status().verdict(), "the knee was not asked about");
+        assertTrue(clinician.open("/").text().contains("Reported since the last red-flag screen: knee"),
+                clinician.page().text());
+        assertTrue(clinician.open(page()).select("#result").text().startsWith("Incomplete"), result());
+        beginReview();
+        List<String> due = clinician.open(page()).select(".question").stream().filter(row -> row.closest(".red-flag-others") == null).map(row -> row.id()).toList();
+        assertTrue(due.contains("answer.kn_locked"), "a first-visit question of the new region: " + due);
+        assertFalse(due.contains("answer.nk_trauma"), "the neck was asked in full before: " + due);
+        answerDue(Map.of());
+        sign();
+        assertEquals(Verdict.CLEAR, status().verdict());
+    }
+
+    @Test
     void aCaseWithAnUrgentFlagOpenIsNotClosed() {
         answerDue(Map.of("answer.nk_cord_hands", "yes"));
         List<String> closing = QuarkusTransaction.requiringNew().call(() -> rail.closingBars(heads.find(id)));

@@ -192,6 +192,18 @@ class ScreeningSafetyTest {
     }
 
     @Test
+    void aNewRegionAtAReviewIsAskedInFullAndTheOthersAreNot() {
+        Set<String> both = Set.of("neck", "knee");
+        allNo(Occasion.REVIEW, both);
+        assertEquals(Verdict.CLEAR, screen(Occasion.REVIEW, both, Set.of()).verdict());
+        ScreenResult result = new Screening(CATALOGUE).evaluate(Occasion.REVIEW, both, Set.of("knee"), Set.of(), ScreenAnswers.of(answers));
+        assertEquals(Verdict.INCOMPLETE, result.verdict());
+        Set<String> due = result.due().stream().map(ScreenResult.DueKey::key).collect(Collectors.toSet());
+        assertTrue(due.contains("kn_locked"), due.toString());
+        assertFalse(due.contains("nk_trauma"), due.toString());
+    }
+
+    @Test
     void whatAnEarlierScreenLeftOpenIsDueAtTheReview() {
         allNo(Occasion.REVIEW, NECK);
         assertEquals(Verdict.INCOMPLETE, screen(Occasion.REVIEW, NECK, Set.of("gen_bp_180_120")).verdict());

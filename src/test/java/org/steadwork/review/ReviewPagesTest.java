@@ -114,6 +114,28 @@ class ReviewPagesTest {
     }
 
     @Test
+    void aReviewAsksWhatIsDueAndNothingElse() {
+        long id = cases.open("Cyra", "Ingleby-Judd");
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        visitor.open("/cases/" + id + "/outcomes?on=2026-03-04");
+        visitor.submit("/cases/" + id + "/own-activities", Map.of("newActivity", "Sit through a meal", "newRating", "3"));
+        Document first = review(visitor, id, 1, Map.of("s_nprs_worst", "8", "s_nprs_now", "5", "s_nprs_average", "6", "s_was", "5"));
+        assertEquals(200, visitor.status(), first.text());
+        assertFalse(first.select("input[name=s_was]").isEmpty() || first.select(".review__activity").isEmpty(), "what was entered stays to be corrected");
+        assertFalse(first.select("a[href*=/outcomes/ompsq_sf]").isEmpty(), "the screen is due at intake, on its own page");
+        int second = plan(visitor, id, "11 Mar 2026");
+        Document page = visitor.open("/cases/" + id + "/visits/" + second);
+        assertFalse(page.select("input[name=s_nprs_worst]").isEmpty(), "pain is due at each visit");
+        assertTrue(page.select("input[name=s_was]").isEmpty() && page.select(".review__activity").isEmpty(), "asked a week ago, not due");
+        page = review(visitor, id, second, Map.of("attendance", "attended", "s_nprs_worst", "6"));
+        assertTrue(page.select("#objective").text().contains("Own activities: not due."), page.select("#objective").text());
+        page = visitor.open("/cases/" + id + "/outcomes?on=2026-03-11");
+        visitor.submit("/cases/" + id + "/outcomes", Map.of(page.select("input[name^=a_]").attr("name"), "4"));
+        page = visitor.open("/cases/" + id + "/visits/" + second + "?draft=new");
+        assertTrue(page.select("#objective").text().contains("Sit through a meal 4 (first 3)"), "rated all the same: " + page.select("#objective").text());
+    }
+
+    @Test
     void aSignedNoteIsChangedByNoPath() throws Exception {
         long id = cases.open("Dag", "Jessop-Kell");
         Visitor visitor = accounts.visitor(Role.CLINICIAN);

@@ -28,6 +28,7 @@ public record PainRule(int safeUpTo, int acceptableUpTo) {
     /** What to do next; a proposal, the clinician decides. */
     public enum Advice {
         PROGRESS("Safe: a step up is possible"), HOLD("Acceptable: hold, or a small step"), LESS_LOAD("Same exercise with less load or fewer sets"),
+        SMALLER("Hardly kept: ask what is in the way and agree on a smaller plan first"),
         STEP_BACK("Stop that set; one step back"), REVIEW("Rising week by week: step back and look again; not explained, repeat the red-flag questions"),
         ASK("Not enough is known: ask for pain during and for the next morning");
 
@@ -74,5 +75,19 @@ public record PainRule(int safeUpTo, int acceptableUpTo) {
             return Advice.ASK;
         }
         return during <= safeUpTo ? Advice.PROGRESS : Advice.HOLD;
+    }
+
+    /**
+     * The same with how the exercise was kept: what is hardly kept is made smaller before it is made harder, or held as it is.
+     * What pain asks to lessen goes first; adherence that is not known changes nothing.
+     *
+     * <p>Source: low adherence leads to a talk and a smaller plan, never to a reproach: common practice, no source.
+     */
+    public Advice advice(Integer during, Morning morning, boolean rising, Adherence.Band kept) {
+        Advice byPain = advice(during, morning, rising);
+        return switch (byPain) {
+            case PROGRESS, HOLD, ASK -> kept == Adherence.Band.LOW ? Advice.SMALLER : byPain;
+            case LESS_LOAD, STEP_BACK, REVIEW, SMALLER -> byPain;
+        };
     }
 }

@@ -28,6 +28,7 @@ public final class LetterFonts {
     private static final String REGULAR = "liberation/LiberationSans-Regular.ttf";
     private static final List<String> FACES = List.of(REGULAR, "liberation/LiberationSans-Bold.ttf",
             "liberation/LiberationSans-Italic.ttf", "liberation/LiberationSans-BoldItalic.ttf");
+    private static final Map<String, FontFamily> READ = read();
     private static final Font OUTLINES = outlines();
 
     private LetterFonts() {
@@ -35,12 +36,21 @@ public final class LetterFonts {
 
     /** Makes a resolver that knows the embedded faces only, and none of the faces every reader program brings along. */
     static ITextFontResolver resolver() {
-        ITextFontResolver resolver = new ITextFontResolver() {
+        return over(new HashMap<>(READ));
+    }
+
+    private static ITextFontResolver over(Map<String, FontFamily> families) {
+        return new ITextFontResolver() {
             @Override
             protected Map<String, FontFamily> loadFonts() {
-                return new HashMap<>();
+                return families;
             }
         };
+    }
+
+    /** Reads the faces once: reading them for every letter took most of the time of printing it. */
+    private static Map<String, FontFamily> read() {
+        ITextFontResolver resolver = over(new HashMap<>());
         try {
             for (String family : FAMILIES) {
                 for (String face : FACES) {
@@ -50,7 +60,7 @@ public final class LetterFonts {
         } catch (IOException | DocumentException e) {
             throw new IllegalStateException("The fonts for letters cannot be read", e);
         }
-        return resolver;
+        return Map.copyOf(resolver.getFonts());
     }
 
     /** Returns the characters of a text that letters cannot show, each once; empty when all can be shown. */

@@ -1,7 +1,10 @@
 package org.steadwork.letter.pdf;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
@@ -15,8 +18,14 @@ final class LetterStyle extends ITextUserAgent {
     private static final String DEFAULTS = "resources/css/XhtmlNamespaceHandler.css";
     private static final String SHEET = "letter.css";
 
-    LetterStyle(ITextOutputDevice device) {
+    /** The line of the style sheet that names the paper. */
+    private static final String SIZE = "size: A4;";
+
+    private final Paper paper;
+
+    LetterStyle(ITextOutputDevice device, Paper paper) {
         super(device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL);
+        this.paper = paper;
     }
 
     @Override
@@ -27,9 +36,21 @@ final class LetterStyle extends ITextUserAgent {
     @Override
     protected InputStream resolveAndOpenStream(String uri) {
         if (SHEET.equals(uri)) {
-            return onClassPath("templates/letter/" + SHEET);
+            return onPaper(onClassPath("templates/letter/" + SHEET));
         }
         return uri != null && uri.endsWith("/" + DEFAULTS) ? onClassPath(DEFAULTS) : new ByteArrayInputStream(new byte[0]);
+    }
+
+    private InputStream onPaper(InputStream sheet) {
+        try (sheet) {
+            String css = new String(sheet.readAllBytes(), StandardCharsets.UTF_8);
+            if (!css.contains(SIZE)) {
+                throw new IllegalStateException(SHEET + " must name the paper: " + SIZE);
+            }
+            return new ByteArrayInputStream(css.replace(SIZE, "size: " + paper.size() + ";").getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static InputStream onClassPath(String name) {

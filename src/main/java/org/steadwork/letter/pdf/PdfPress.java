@@ -47,11 +47,16 @@ public final class PdfPress {
      * @throws IllegalArgumentException when the XHTML is not well formed, or holds what PDF/A-1b does not allow
      */
     public static LetterPdf print(String xhtml, String title, String author, Instant made) {
+        return print(xhtml, title, author, made, Paper.A4);
+    }
+
+    /** Prints one document on a paper; for the rest as {@link #print(String, String, String, Instant)}. */
+    public static LetterPdf print(String xhtml, String title, String author, Instant made, Paper paper) {
         Document document = parse(xhtml);
         VisualOrder.apply(document.getDocumentElement());
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT, ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
-                device, new LetterStyle(device), LetterFonts.resolver());
+                device, new LetterStyle(device, paper), LetterFonts.resolver());
         renderer.getSharedContext().setReplacedElementFactory(new VectorDrawings(device));
         renderer.setPDFVersion(PdfWriter.VERSION_1_4);
         renderer.setPDFXConformance(PdfWriter.PDFA1B);

@@ -102,9 +102,7 @@ final class VectorDrawings extends ITextReplacedElementFactory {
             shapes(svg, view).paint(graphics);
             graphics.dispose();
             try {
-                ITextFSImage image = new ITextFSImage(Image.getInstance(shapes));
-                image.scale(width, height);
-                device.drawImage(image, location.x, location.y);
+                device.drawImage(new ITextFSImage(Image.getInstance(shapes)).scale(width, height), location.x, location.y);
             } catch (BadElementException e) {
                 throw new IllegalStateException(e);
             }

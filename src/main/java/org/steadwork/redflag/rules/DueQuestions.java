@@ -16,12 +16,14 @@ final class DueQuestions {
     private final List<Layer> fitting;
     private final ScreenAnswers answers;
 
-    DueQuestions(Catalogue catalogue, Occasion occasion, Set<String> regions, ScreenAnswers answers) {
+    /** @param newRegions those of {@code regions} that no earlier screen asked about: everything of theirs is due, at a review too */
+    DueQuestions(Catalogue catalogue, Occasion occasion, Set<String> regions, Set<String> newRegions, ScreenAnswers answers) {
         this.catalogue = catalogue;
         this.answers = answers;
         boolean fullAgain = occasion == Occasion.REVIEW && Set.of(Answer.YES, Answer.UNKNOWN).contains(answers.of(catalogue.fullAgainAfter()));
         this.fitting = catalogue.layers().stream()
-                .filter(layer -> layer.fits(occasion, regions) || fullAgain && layer.fits(Occasion.FULL, regions)).toList();
+                .filter(layer -> layer.fits(occasion, regions) || fullAgain && layer.fits(Occasion.FULL, regions)
+                        || !layer.regions().isEmpty() && layer.fits(Occasion.FULL, newRegions)).toList();
     }
 
     /** Returns the due keys in the order of the layers, each once, then those left open by earlier screens. */

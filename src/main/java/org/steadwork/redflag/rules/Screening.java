@@ -33,6 +33,15 @@ public final class Screening {
      * @param given the answers, with the ages that are known
      */
     public ScreenResult evaluate(Occasion occasion, Set<String> regions, Set<String> leftOpen, ScreenAnswers given) {
+        return evaluate(occasion, regions, Set.of(), leftOpen, given);
+    }
+
+    /**
+     * The same where regions came up since the last screen.
+     *
+     * @param newRegions those of {@code regions} that no earlier screen asked about: all their questions are due, at a review too
+     */
+    public ScreenResult evaluate(Occasion occasion, Set<String> regions, Set<String> newRegions, Set<String> leftOpen, ScreenAnswers given) {
         Set<String> asked = regions.isEmpty() ? new LinkedHashSet<>(catalogue.regions()) : regions;
         Map<String, RuleResult> published = new LinkedHashMap<>();
         ScreenAnswers answers = given.with(derived(asked, given, published));
@@ -41,7 +50,7 @@ public final class Screening {
         List<Raised> raised = Stream.concat(questions(answers, tokens), combinations.raised().stream()).toList();
         Optional<Urgency> urgency = Urgency.highest(raised.stream().map(Raised::urgency).toList());
 
-        DueQuestions questions = new DueQuestions(catalogue, occasion, asked, answers);
+        DueQuestions questions = new DueQuestions(catalogue, occasion, asked, newRegions, answers);
         List<DueKey> due = questions.keys(leftOpen);
         List<OpenAnswer> open = new ArrayList<>(dueAndOpen(due, answers));
         combinations.stillOpen(urgency).stream().filter(more -> open.stream().noneMatch(one -> one.key().equals(more.key())))

@@ -73,6 +73,12 @@ class DayPlanArithmeticTest {
         assertEquals(advice, new PainRule(2, 5).withCeiling(ceiling).advice(during, morning, rising));
     }
 
+    @ParameterizedTest(name = "{0} during, {1}, rising {2}, kept {3} = {4}")
+    @CsvFileSource(resources = "adherence-and-pain.csv", numLinesToSkip = 1)
+    void whatIsHardlyKeptIsMadeSmallerBeforeItIsMadeHarder(Integer during, PainRule.Morning morning, boolean rising, Adherence.Band kept, PainRule.Advice advice) {
+        assertEquals(advice, new PainRule(2, 5).advice(during, morning, rising, kept));
+    }
+
     @Test
     void painBeyondTheScaleIsRefused() {
         PainRule rule = new PainRule(2, 5);

@@ -120,6 +120,20 @@ class PdfPressTest {
         assertNotEquals(PrintedPages.png(print("<p>none</p>").bytes(), 1, 72).length, PrintedPages.png(pdf.bytes(), 1, 72).length);
     }
 
+    /** A square of 100 CSS pixels is 75 points, which is 75 pixels of a page drawn at 72 dots per inch. */
+    @Test
+    void aDrawingFillsTheRoomItIsGiven() throws IOException {
+        LetterPdf pdf = print("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 400 400\" style=\"width: 100px\"><rect x=\"0\" y=\"0\" width=\"400\" height=\"400\" fill=\"#ff0000\"/></svg>");
+        var image = ImageIO.read(new ByteArrayInputStream(PrintedPages.png(pdf.bytes(), 1, 72)));
+        int red = 0;
+        for (int x = 0; x < image.getWidth(); x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                red += (image.getRGB(x, y) & 0xffffff) == 0xff0000 ? 1 : 0;
+            }
+        }
+        assertEquals(75 * 75, red, 4 * 75);
+    }
+
     @Test
     void pagesAreCountedAndDrawn() throws IOException {
         LetterPdf pdf = print("<p>one line of a letter</p>".repeat(120));
@@ -134,6 +148,25 @@ class PdfPressTest {
         assertThrows(IllegalArgumentException.class, () -> PrintedPages.png(pdf.bytes(), pdf.pages() + 1, 96));
         assertThrows(IllegalArgumentException.class, () -> PrintedPages.png(pdf.bytes(), 1, 30));
         assertTrue(PrintedPages.text(pdf.bytes()).contains("Page 2 of " + pdf.pages()));
+    }
+
+    @Test
+    void tenPagesOfLongAccentedAndRightToLeftNamesAreArchivableOnEitherPaper() throws Exception {
+        String name = "Wolfeschlegelsteinhausenbergerdorff-Đặng-Łukasiewicz Ó Súilleabháin שרה כהן";
+        String xhtml = "<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>t</title><link rel=\"stylesheet\" href=\"letter.css\"/></head><body>"
+                + "<div class=\"letterhead\"><b>" + name + "</b></div><div class=\"foot\">foot</div><h1>" + name + "</h1>"
+                + ("<h2>Heading</h2><p>" + name + " reports less pain on lifting. </p>").repeat(170) + "</body></html>";
+        for (Paper paper : Paper.values()) {
+            LetterPdf pdf = PdfPress.print(xhtml, "Ten pages", "T. Okoro-Vale", MADE, paper);
+            assertTrue(pdf.pages() >= 10, pdf.pages() + " pages");
+            assertArchivable(pdf);
+            try (PDDocument document = Loader.loadPDF(pdf.bytes())) {
+                assertEquals(paper == Paper.A4 ? 595.28 : 612, document.getPage(9).getMediaBox().getWidth(), 0.5);
+                assertEquals(paper == Paper.A4 ? 841.89 : 792, document.getPage(9).getMediaBox().getHeight(), 0.5);
+            }
+            String text = PrintedPages.text(pdf.bytes());
+            assertTrue(text.contains("Page 10 of " + pdf.pages()) && text.contains("Łukasiewicz Ó Súilleabháin"), text.substring(0, 500));
+        }
     }
 
     @Test
