@@ -22,7 +22,6 @@ import org.steadwork.workplace.fit.FitResult;
 @RolesAllowed("clinician")
 class DeskCardPages {
 
-
     @CheckedTemplate(basePath = "workplace", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
 
