@@ -8,6 +8,8 @@ import org.steadwork.content.Entry;
 import org.steadwork.people.Correspondent;
 import org.steadwork.people.Directory;
 import org.steadwork.people.Employer;
+import org.steadwork.people.EmployerContact;
+import org.steadwork.people.Employers;
 import org.steadwork.people.Handedness;
 import org.steadwork.people.Patient;
 import org.steadwork.people.Patients;
@@ -17,6 +19,9 @@ import org.steadwork.people.Site;
 /** The invented people around a case: employers and sites, doctors and other readers of letters, the patient. */
 @ApplicationScoped
 class DemoPeople {
+
+    @Inject
+    Employers employers;
 
     @Inject
     Directory directory;
@@ -33,6 +38,7 @@ class DemoPeople {
             Entry first = entry.entries("sites").get(0);
             employer.contactAt(entry.text("contact") + ", " + entry.text("contact_role"), address(entry.text("name"), first),
                     entry.text("phone"), entry.text("email"));
+            contact(employer, entry);
             entry.entries("sites").forEach(written -> {
                 Site site = directory.site(employer, written.text("name"));
                 site.standsAt(site.name(), address(entry.text("name"), written));
@@ -43,6 +49,12 @@ class DemoPeople {
             Correspondent reader = directory.correspondent(entry.constant("kind", Correspondent.Kind.class), entry.text("name"));
             reader.contactAt(entry.text("organisation"), address(entry.text("organisation"), entry), entry.text("phone"), entry.text("email"));
         }
+    }
+
+    private void contact(Employer employer, Entry written) {
+        EmployerContact contact = new EmployerContact(employer);
+        contact.is(written.text("contact"), written.text("contact_role"), written.text("phone"), written.text("email"));
+        employers.keep(contact);
     }
 
     Patient register(Entry demo, Entry clinic) {

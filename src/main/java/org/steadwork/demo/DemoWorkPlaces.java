@@ -8,10 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.steadwork.content.Entry;
 import org.steadwork.workplace.Assessments;
+import org.steadwork.workplace.DeskPlans;
 import org.steadwork.workplace.Taken;
 import org.steadwork.workplace.WorkplaceAssessment;
 import org.steadwork.workplace.WorkplaceContent;
@@ -43,6 +45,9 @@ class DemoWorkPlaces implements DemoVisitPart {
     Assessments assessments;
 
     @Inject
+    DeskPlans plans;
+
+    @Inject
     WorkplaceContent content;
 
     @Inject
@@ -72,7 +77,13 @@ class DemoWorkPlaces implements DemoVisitPart {
                 day.flatMap(d -> d.optionalText("breaks")).orElse(null));
         told.entry("registered").ifPresent(place -> assessment.standsAt(place.optionalText("desk").map(key -> register.piece(visit, key)).orElse(null),
                 place.optionalText("chair").map(key -> register.piece(visit, key)).orElse(null)));
-        assessments.record(assessment, taken(told, screen), grades(told, this::observed));
+        Map<String, Taken> taken = taken(told, screen);
+        if (told.optionalText("obtained").filter("told"::equals).isPresent()) {
+            taken.replaceAll((key, value) -> value.told());
+        }
+        assessments.record(assessment, taken, grades(told, this::observed));
+        told.entry("plan").ifPresent(plan -> plans.add(assessment, plan.text("second"), plan.keys().stream().filter(key -> !key.equals("second"))
+                .collect(Collectors.toMap(Function.identity(), key -> number(plan, key)))));
     }
 
     private Map<String, Taken> taken(Entry told, Entry screen) {

@@ -117,7 +117,10 @@ final class TrendLabels {
             places.add(place(Math.max(inside - half * .8, area.getX() + half - 2), y + dy, "middle", text));
             places.add(place(Math.min(inside + half * .8, size.width - half), y + dy, "middle", text));
         }
-        places.add(place(x + 10, y + 5, "start", text));
+        // beside a wide plot stands what band and dashed line mean
+        if (size != TrendSize.WIDE || x + 10 + 2 * half <= area.getMaxX()) {
+            places.add(place(x + 10, y + 5, "start", text));
+        }
         if (x - 10 - 2 * half > area.getX()) {
             places.add(place(x - 10, y + 5, "end", text));
         }

@@ -40,6 +40,20 @@ record PhysicalView(LocalDate on, Form form, List<Hand> hands, List<MotionRow> m
         }
     }
 
+    /** The motions that were measured before, or have something in their fields; a typed error stays in sight with them. */
+    public List<MotionRow> begun() {
+        return motions.stream().filter(this::begun).toList();
+    }
+
+    public List<MotionRow> others() {
+        return motions.stream().filter(row -> !begun(row)).toList();
+    }
+
+    private boolean begun(MotionRow row) {
+        return !row.earlier().isEmpty() || List.of(row.degrees(), row.pain(), row.why(), row.device()).stream()
+                .anyMatch(field -> form.has(field) || form.error(field) != null || form.stored(field) != null);
+    }
+
     public List<String> trialNumbers() {
         return List.of("1", "2", "3");
     }

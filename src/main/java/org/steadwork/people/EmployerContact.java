@@ -16,7 +16,7 @@ import org.steadwork.kernel.StaleVersionException;
 /** Somebody at an employer whom the clinic speaks with, beside the one who receives letters. */
 @Entity
 @Table(name = "employer_contact")
-class EmployerContact {
+public class EmployerContact {
 
     @Id
     @GeneratedValue(generator = "employer_contact_seq")
@@ -44,11 +44,11 @@ class EmployerContact {
     protected EmployerContact() {
     }
 
-    EmployerContact(Employer employer) {
+    public EmployerContact(Employer employer) {
         this.employer = employer;
     }
 
-    void is(String newName, String newRole, String newPhone, String newEmail) {
+    public void is(String newName, String newRole, String newPhone, String newEmail) {
         name = newName;
         role = newRole;
         phone = newPhone;

@@ -58,7 +58,8 @@ public class Employers implements PanacheRepository<Employer> {
                 .setParameter(1, employer).setParameter(2, name).setParameter(3, except == null ? -1L : except).getSingleResult() > 0;
     }
 
-    void keep(Object made) {
+    /** Stores a new employer, contact or site. */
+    public void keep(Object made) {
         db.persist(made);
     }
 }

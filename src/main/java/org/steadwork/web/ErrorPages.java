@@ -90,6 +90,7 @@ class ErrorPages {
     @ServerExceptionMapper
     Response broken(Exception e) {
         if (collided(e, DEEPEST_CAUSE)) {
+            LOG.infof("A save collided with another: %s", e.getClass().getSimpleName());
             return page(409, "Saved at the same moment", "The same thing was saved twice at one moment, by a double click or by somebody else."
                     + " One save was stored; this one was not.", "Go back, load the page again and look at what is stored.");
         }

@@ -17,7 +17,7 @@ import org.steadwork.workplace.fit.Part;
 record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean laptopAlone, BigDecimal hoursAtScreen,
         Integer longestSpellMinutes, String breaks, String notes, Map<String, Taken> taken, Map<String, Grade> grades) {
 
-    static AssessmentForm read(Form form, WorkplaceContent content, CaseFile file, LocalDate today) {
+    static AssessmentForm read(Form form, WorkplaceContent content, CaseFile file, LocalDate today, ToldSizes told) {
         LocalDate assessedOn = form.requiredDate("assessedOn", "Assessed on");
         if (assessedOn != null && (assessedOn.isBefore(file.openedOn()) || assessedOn.isAfter(today))) {
             form.error("assessedOn", "The work place was assessed between the opening of the case, " + Dates.shown(file.openedOn())
@@ -27,6 +27,7 @@ record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean
         Map<String, Taken> taken = new LinkedHashMap<>(new BodyForm(content, file.patient().sex()).read(form));
         readStation(form, content, taken);
         readCriteria(form, content, taken);
+        told.keep(form, taken);
         boolean laptopAlone = form.ticked("laptopAlone");
         if (laptopAlone && !form.has("laptop_top")) {
             form.error("laptop_top", "How high is the top of the laptop's screen above the desk? Without it the laptop cannot be judged.");
@@ -119,7 +120,10 @@ record AssessmentForm(LocalDate assessedOn, String place, Lenses lenses, boolean
             if (value.how() == How.ESTIMATED) {
                 form.with(key + BodyForm.ESTIMATE, "yes");
             } else {
-                form.with(key, plain(value.amount()));
+                form.with(key, RepeatedReadings.shown(value));
+            }
+            if (value.how() == How.TOLD) {
+                form.with(ToldSizes.SOME, "yes");
             }
             if (value.twice()) {
                 form.with(key + BodyForm.TWICE, "yes");

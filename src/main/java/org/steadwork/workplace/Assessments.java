@@ -42,13 +42,32 @@ public class Assessments implements PanacheRepository<WorkplaceAssessment> {
 
     /** Returns all assessments of a case, the latest first, with everything recorded for them, in three queries. */
     List<RecordedWorkplace> allRecorded(long caseId) {
+        return recorded(of(caseId));
+    }
+
+    /** Returns the assessments at a registered desk, the latest first, each with its case, its patient and its chair. */
+    List<WorkplaceAssessment> at(long deskId) {
+        return list("from WorkplaceAssessment a join fetch a.caseFile c join fetch c.patient left join fetch a.chair where a.desk.id = ?1"
+                + " order by a.assessedOn desc, a.id desc", deskId);
+    }
+
+    /** Returns which assessments at a desk were followed by one of the same person at another registered desk. */
+    List<Long> movedFrom(long deskId) {
+        return db.createQuery("select a.id from WorkplaceAssessment a join a.caseFile c where a.desk.id = ?1 and exists (select 1 from WorkplaceAssessment b"
+                + " join b.caseFile d where d.patient = c.patient and b.desk.id <> ?1 and (b.assessedOn > a.assessedOn or b.assessedOn = a.assessedOn and b.id > a.id))",
+                Long.class).setParameter(1, deskId).getResultList();
+    }
+
+    /** Returns everything recorded for some assessments, in their order, in two queries. */
+    List<RecordedWorkplace> recorded(List<WorkplaceAssessment> of) {
+        List<Long> ids = of.isEmpty() ? List.of(-1L) : of.stream().map(WorkplaceAssessment::id).toList();
         Map<Long, Map<String, Taken>> taken = new HashMap<>();
-        db.createQuery("from RecordedMeasurement where assessment.caseFile.id = ?1 order by id", RecordedMeasurement.class).setParameter(1, caseId)
+        db.createQuery("from RecordedMeasurement where assessment.id in ?1 order by id", RecordedMeasurement.class).setParameter(1, ids)
                 .getResultList().forEach(m -> taken.computeIfAbsent(m.assessmentId(), id -> new LinkedHashMap<>()).put(m.measure(), m.taken()));
         Map<Long, Map<String, Grade>> grades = new HashMap<>();
-        db.createQuery("from RecordedObservation where assessment.caseFile.id = ?1 order by id", RecordedObservation.class).setParameter(1, caseId)
+        db.createQuery("from RecordedObservation where assessment.id in ?1 order by id", RecordedObservation.class).setParameter(1, ids)
                 .getResultList().forEach(o -> grades.computeIfAbsent(o.assessmentId(), id -> new LinkedHashMap<>()).put(o.criterionId(), o.grade()));
-        return of(caseId).stream().map(assessment -> new RecordedWorkplace(assessment, taken.getOrDefault(assessment.id(), Map.of()),
+        return of.stream().map(assessment -> new RecordedWorkplace(assessment, taken.getOrDefault(assessment.id(), Map.of()),
                 grades.getOrDefault(assessment.id(), Map.of()), content)).toList();
     }
 

@@ -3,6 +3,7 @@ package org.steadwork.workplace;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +15,9 @@ import org.steadwork.workplace.fit.BodyEstimate;
 import org.steadwork.workplace.fit.BodyGroup;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.How;
+import org.steadwork.workplace.fit.Measurement;
 import org.steadwork.workplace.fit.OutsideSurvey;
+import org.steadwork.workplace.fit.Readings;
 
 /** Reads the measures of the person: each typed, estimated from stature, or left; what is unlikely is asked again. */
 final class BodyForm {
@@ -50,12 +53,12 @@ final class BodyForm {
     private Optional<Taken> read(Form form, BodyMeasure measure) {
         MeasureText text = content.text(measure);
         String key = text.key();
-        BigDecimal typed = form.decimal(key, text.label(), BigDecimal.valueOf(text.range().low()).stripTrailingZeros(),
-                BigDecimal.valueOf(text.range().high()).stripTrailingZeros(), 1, text.unit());
-        if (typed != null) {
-            askAgainIfUnlikely(form, measure, typed.doubleValue());
-            return Optional.of(new Taken(typed, text.unit(), How.MEASURED, WorkplaceContent.standardError(text.giveOrTake()),
-                    form.ticked(key + TWICE)));
+        List<BigDecimal> typed = new RepeatedReadings(text).read(form);
+        if (!typed.isEmpty()) {
+            Measurement median = Readings.of(text.giveOrTake() / Measurement.NORMAL_975, typed.stream().mapToDouble(BigDecimal::doubleValue).toArray());
+            askAgainIfUnlikely(form, measure, median.value(), typed);
+            return Optional.of(new Taken(BigDecimal.valueOf(median.value()), text.unit(), How.MEASURED, rounded(median.standardError(), 4),
+                    form.ticked(key + TWICE), typed.size() > 1 ? typed : List.of()));
         }
         return form.error(key) == null && form.ticked(key + ESTIMATE) ? estimated(form, measure, text) : Optional.empty();
     }
@@ -86,15 +89,18 @@ final class BodyForm {
         return measure == BodyMeasure.EYE_HEIGHT_SITTING ? content.targets().allowances().slump() : 0;
     }
 
-    private void askAgainIfUnlikely(Form form, BodyMeasure measure, double typed) {
+    private void askAgainIfUnlikely(Form form, BodyMeasure measure, double typed, List<BigDecimal> readings) {
         String key = FitContent.key(measure);
         OptionalDouble stature = number(form, BodyMeasure.STATURE);
         if (stature.isEmpty() || form.ticked(key + TWICE)) {
             return;
         }
         Optional<Band> plausible = content.estimates().plausible(measure, group, stature.getAsDouble());
-        double asErect = typed + slump(measure);
-        if (plausible.isPresent() && !plausible.get().contains(asErect)) {
+        if (plausible.isEmpty() || plausible.get().contains(typed + slump(measure))) {
+            return;
+        }
+        // two readings that agree in being unlikely are the second measurement that would be asked for
+        if (readings.stream().filter(reading -> !plausible.get().contains(reading.doubleValue() + slump(measure))).count() < 2) {
             form.error(key, UNLIKELY + " for a stature of " + Numerals.mm(stature.getAsDouble()) + ": "
                     + Numerals.mm(plausible.get().low() - slump(measure)) + " to " + Numerals.mm(plausible.get().high() - slump(measure))
                     + " would be usual. You entered " + Numerals.mm(typed) + ". Measure again, or tick that it was measured twice.");
@@ -109,12 +115,7 @@ final class BodyForm {
 
     /** Returns the number typed for a measure, if it is one within its range; notes no error. */
     OptionalDouble number(Form form, BodyMeasure measure) {
-        String text = form.value(FitContent.key(measure)).strip().replace(',', '.');
-        if (!text.matches("\\d{1,4}(\\.\\d)?")) {
-            return OptionalDouble.empty();
-        }
-        double value = Double.parseDouble(text);
-        return content.text(measure).range().contains(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+        return new RepeatedReadings(content.text(measure)).median(form);
     }
 
     private static BigDecimal rounded(double value, int places) {

@@ -22,8 +22,6 @@ import org.steadwork.workplace.fit.FitResult;
 @RolesAllowed("clinician")
 class DeskCardPages {
 
-    static final int LONGEST_MARK = 12;
-
     @CheckedTemplate(basePath = "workplace", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
 
@@ -64,7 +62,7 @@ class DeskCardPages {
         Recommending recommending = new Recommending(recorded, content, equipment);
         boolean choosing = recommending.wanted().isPresent();
         boolean bought = choosing && "bought".equals(with);
-        String sign = mark == null ? "" : mark.strip().substring(0, Math.min(LONGEST_MARK, mark.strip().length()));
+        String sign = mark == null ? "" : mark.strip().substring(0, Math.min(DeskSharer.LONGEST_MARK, mark.strip().length()));
         var settings = bought ? recommending.settings() : recorded.fit().map(FitResult::best);
         List<DeskCardSheet.Card> cards = settings.map(at -> List.of(new DeskCardSheet.Card(sign, recorded.assessment().place(),
                 Dates.shown(recorded.assessment().assessedOn()), Recommending.rows(at),

@@ -159,7 +159,8 @@ final class Recommending {
 
     private String rests(EquipmentText text) {
         boolean estimated = text.drivenBy().stream().anyMatch(measure -> recorded.person().measure(measure).how() == How.ESTIMATED);
-        return estimated ? "estimated size, widened for its error" : "measured";
+        boolean told = text.drivenBy().stream().anyMatch(measure -> recorded.person().measure(measure).how() == How.TOLD);
+        return estimated ? "estimated size, widened for its error" : told ? WorkplaceWords.of(How.TOLD) : WorkplaceWords.of(How.MEASURED);
     }
 
     private static String seen(CriterionResult result) {

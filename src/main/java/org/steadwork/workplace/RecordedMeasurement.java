@@ -12,6 +12,9 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.workplace.fit.How;
@@ -45,6 +48,8 @@ class RecordedMeasurement {
 
     private boolean twice;
 
+    private String readings;
+
     protected RecordedMeasurement() {
     }
 
@@ -59,6 +64,7 @@ class RecordedMeasurement {
         how = taken.how();
         standardError = taken.standardError();
         twice = taken.twice();
+        readings = taken.readings().isEmpty() ? null : taken.readings().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(";"));
     }
 
     String measure() {
@@ -66,7 +72,7 @@ class RecordedMeasurement {
     }
 
     Taken taken() {
-        return new Taken(amount, unit, how, standardError, twice);
+        return new Taken(amount, unit, how, standardError, twice, readings == null ? List.of() : Stream.of(readings.split(";")).map(BigDecimal::new).toList());
     }
 
     Long assessmentId() {

@@ -1,5 +1,6 @@
 package org.steadwork.workplace;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,12 +12,14 @@ import org.steadwork.web.Option;
  *
  * @param desks offered at the patient's employer
  * @param known what the register knows of the chosen ones, by field of the form
+ * @param told what of it was only told, in mm
  */
-record RegisteredPlace(List<Option> desks, List<Option> chairs, List<Furniture> offered, Map<String, String> known, Map<String, String> amounts) {
+record RegisteredPlace(List<Option> desks, List<Option> chairs, List<Furniture> offered, Map<String, String> known, Map<String, String> amounts, Map<String, BigDecimal> told) {
 
     static RegisteredPlace of(Form form, List<Furniture> offered, Map<Long, Map<String, FurnitureSize>> sizes, RegisterContent content) {
         Map<String, String> known = new HashMap<>();
         Map<String, String> amounts = new HashMap<>();
+        Map<String, BigDecimal> told = new HashMap<>();
         for (Furniture piece : offered) {
             String field = piece.kind().label();
             if (!form.is(field, String.valueOf(piece.id()))) {
@@ -29,10 +32,17 @@ record RegisteredPlace(List<Option> desks, List<Option> chairs, List<Furniture> 
                     known.put(size.fills(), kept.words());
                     amounts.put(size.fills(), plain(kept));
                     fixed(size, kept, stored, known, amounts);
+                    if (kept.how() == SizeKnown.TOLD) {
+                        told.put(size.fills(), kept.amount());
+                        // what cannot be set stands today as it was told
+                        if (size.settingField() != null && amounts.containsKey(size.settingField())) {
+                            told.put(size.settingField(), kept.amount());
+                        }
+                    }
                 }
             }
         }
-        return new RegisteredPlace(options(offered, FurnitureKind.DESK), options(offered, FurnitureKind.CHAIR), offered, known, amounts);
+        return new RegisteredPlace(options(offered, FurnitureKind.DESK), options(offered, FurnitureKind.CHAIR), offered, known, amounts, told);
     }
 
     /** What cannot be set stands today as it always stands. */

@@ -120,8 +120,7 @@ class SharedDeskCalculator implements Calculator {
             SharedDesk.Place place = places.get(i);
             Settings at = place.settings();
             String rest = at.footrest() > 0 ? ", footrest " + Numerals.number(at.footrest(), 0) : "";
-            String misses = place.misses().isEmpty() ? "all in range" : place.misses().stream().map(miss -> WorkplaceWords.amount(miss.deviation(), miss.off())
-                    + ", " + WorkplaceWords.of(miss.verdict()) + " by " + Numerals.mm(miss.beyond())).collect(Collectors.joining("; "));
+            String misses = place.misses().isEmpty() ? "all in range" : place.misses().stream().map(WorkplaceWords::of).collect(Collectors.joining("; "));
             answer.step("Person " + (i + 1) + ", " + how, misses, "seat " + Numerals.number(at.seat(), 0) + ", desk " + Numerals.number(at.desk(), 0)
                     + rest + (Double.isNaN(at.screenTop()) ? "" : ", screen top " + Numerals.number(at.screenTop() - at.desk(), 0) + " above the desk"), "mm");
         }

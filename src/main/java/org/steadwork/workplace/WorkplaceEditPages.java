@@ -99,26 +99,24 @@ class WorkplaceEditPages {
             place.fill(form);
             return Answers.page(page(heads.head(file, CaseTab.WORK_PLACE), form));
         }
-        AssessmentForm typed = AssessmentForm.read(form, content, file, today());
+        List<WorkplaceAssessment> looks = assessments.of(id);
+        WorkplaceAssessment changed = form.has("assessment") ? looks.stream().filter(look -> String.valueOf(look.id()).equals(form.value("assessment"))).findFirst()
+                .orElseThrow(NotFoundException::new) : null;
+        RecordedWorkplace before = changed != null ? assessments.recorded(changed) : looks.stream().findFirst().map(assessments::recorded).orElse(null);
+        AssessmentForm typed = AssessmentForm.read(form, content, file, today(), ToldSizes.of(place, before));
         Furniture desk = place.chosen(form, FurnitureKind.DESK);
         Furniture chair = place.chosen(form, FurnitureKind.CHAIR);
         if (form.hasErrors()) {
             return Answers.unprocessable(page(heads.head(file, CaseTab.WORK_PLACE), form));
         }
-        List<WorkplaceAssessment> looks = assessments.of(id);
-        WorkplaceAssessment assessment;
-        if (form.has("assessment")) {
-            assessment = looks.stream().filter(look -> String.valueOf(look.id()).equals(form.value("assessment"))).findFirst()
-                    .orElseThrow(NotFoundException::new);
+        if (changed != null) {
             try {
-                assessment.requireVersion(form.version());
+                changed.requireVersion(form.version());
             } catch (StaleVersionException stale) {
-                Form stored = AssessmentForm.show(assessments.recorded(assessment), content);
-                return Answers.conflict(page(heads.head(file, CaseTab.WORK_PLACE), form.conflictsWith(stored, stale.stored())));
+                return Answers.conflict(page(heads.head(file, CaseTab.WORK_PLACE), form.conflictsWith(AssessmentForm.show(before, content), stale.stored())));
             }
-        } else {
-            assessment = new WorkplaceAssessment(file, typed.assessedOn());
         }
+        WorkplaceAssessment assessment = changed != null ? changed : new WorkplaceAssessment(file, typed.assessedOn());
         typed.putInto(assessment);
         assessment.standsAt(desk, chair);
         assessments.record(assessment, typed.taken(), typed.grades());

@@ -51,6 +51,11 @@ record WorkplaceFields(Form form, String action, String title, List<PersonField>
         }
     }
 
+    /** Tells whether the register or the assessment itself has sizes that were only told. */
+    public boolean someTold() {
+        return !place.told().isEmpty() || form.is(ToldSizes.SOME, "yes");
+    }
+
     public List<Option> lenses() {
         return LENSES;
     }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The page about the work place, ready to be shown. */
 record WorkplaceView(WorkplaceAssessment assessment, List<WorkplaceAssessment> looks, boolean latest, List<FindingRow> findings,
-        List<FindingRow> fitting, List<Group> notLookedAt, int notLookedAtCount, String settling, String settlingRest, List<String> missing, List<StepRow> steps,
+        List<FindingRow> fitting, List<Group> notLookedAt, int notLookedAtCount, List<String> told, String settling, String settlingRest, List<String> missing, List<StepRow> steps,
         String stepsNote, String byHand, String sureness, Room room, List<GainRow> gains, String shortest, String withWhatIsThere, String withChanges, List<MeasureRow> measures, String standing,
         String drawing, String drawingForPhone, List<WorkplacePhoto> photos, int registerDifferences) {
 

@@ -3,10 +3,12 @@ package org.steadwork.workplace;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.steadwork.web.Dates;
 import org.steadwork.workplace.WorkplaceView.Group;
 import org.steadwork.workplace.WorkplaceView.MeasureRow;
@@ -54,7 +56,7 @@ class WorkplaceViews {
         List<CriterionResult> unseen = recorded.results().stream().filter(r -> r.verdict() == Verdict.NOT_LOOKED_AT).toList();
         FitView fit = new FitView(recorded, content);
         TwoAnswers answers = new TwoAnswers(recorded, content);
-        return new WorkplaceView(assessment, looks, looks.get(0).id().equals(assessment.id()), shown, fitting, groups(unseen), unseen.size(),
+        return new WorkplaceView(assessment, looks, looks.get(0).id().equals(assessment.id()), shown, fitting, groups(unseen), unseen.size(), told(recorded),
                 fit.settling(), fit.settlingRest(), missing(recorded), fit.steps(), fit.stepsNote(), fit.byHand(), new SurenessWords(recorded).words().orElse(null), fit.room(), fit.gains(),
                 fit.shortest(), answers.withWhatIsThere(), answers.withChanges(), measures(recorded), fit.standing(), drawing.page(recorded), drawing.phone(recorded),
                 photos.of(assessment.id()), register.of(recorded).size());
@@ -89,11 +91,37 @@ class WorkplaceViews {
         return rows;
     }
 
+    private static List<FindingRow.Fact> measured(Taken value, MeasureText text) {
+        List<FindingRow.Fact> facts = new ArrayList<>(List.of(new FindingRow.Fact("Landmark", text.how())));
+        if (!value.readings().isEmpty()) {
+            double apart = Collections.max(value.readings()).subtract(Collections.min(value.readings())).doubleValue();
+            facts.add(new FindingRow.Fact("Readings", value.readings().stream().map(reading -> Numerals.number(reading.doubleValue(), 1)).collect(Collectors.joining("; "))
+                    + " " + text.unit() + ". The median counts. They lie " + Numerals.with(apart, text.unit()) + " apart; give or take comes from that, and is never less than careful reading leaves"));
+        }
+        facts.add(new FindingRow.Fact("Source", text.source()));
+        return facts;
+    }
+
+    /** Names what somebody told and nobody measured, of the work place. */
+    private List<String> told(RecordedWorkplace recorded) {
+        List<String> labels = new ArrayList<>();
+        for (StationMeasure measure : StationMeasure.values()) {
+            Taken value = recorded.taken().get(measure.key());
+            if (value != null && value.how() == How.TOLD) {
+                labels.add(StationFields.fullLabel(content, measure));
+            }
+        }
+        content.criteria().stream().filter(criterion -> recorded.taken().containsKey(criterion.id()) && recorded.taken().get(criterion.id()).how() == How.TOLD)
+                .forEach(criterion -> labels.add(criterion.label()));
+        return labels;
+    }
+
     private MeasureRow known(RecordedWorkplace recorded, MeasureText text, Measurement taken) {
-        boolean twice = recorded.taken().get(text.key()).twice();
+        Taken value = recorded.taken().get(text.key());
         boolean estimated = taken.how() == How.ESTIMATED;
         String how = estimated ? "estimated from stature and sex"
-                : (twice ? "measured twice" : "measured") + ", " + Dates.shown(recorded.assessment().assessedOn());
+                : taken.how() == How.TOLD ? "told, not measured, " + Dates.shown(recorded.assessment().assessedOn())
+                : (value.readings().size() > 1 ? "measured " + value.readings().size() + " times" : value.twice() ? "measured twice" : "measured") + ", " + Dates.shown(recorded.assessment().assessedOn());
         List<FindingRow.Fact> working = estimated
                 ? List.of(new FindingRow.Fact("Rule", "Linear equation on stature" + (recorded.person().measure(BodyMeasure.BODY_MASS).known()
                         ? " and body mass" : "") + " for " + (recorded.assessment().caseFile().patient().sex().label()) + "; 95 % prediction interval"
@@ -101,7 +129,7 @@ class WorkplaceViews {
                                 + Numerals.mm(content.targets().allowances().slump()) + " taken off for sitting as people do" : "")),
                         new FindingRow.Fact("Holds for", "People like those of the survey, aged 17 to 58; other groups lie up to 15 to 40 mm off"),
                         new FindingRow.Fact("Source", "Gordon et al. 2014, NATICK/TR-15/007, our regressions"))
-                : List.of(new FindingRow.Fact("Landmark", text.how()), new FindingRow.Fact("Source", text.source()));
+                : measured(value, text);
         return new MeasureRow(text.label(), Numerals.with(taken.value(), text.unit()), Numerals.with(taken.giveOrTake(), text.unit()), how, true, working);
     }
 }

@@ -11,6 +11,7 @@ import org.steadwork.workplace.fit.FitModel;
 import org.steadwork.workplace.fit.How;
 import org.steadwork.workplace.fit.Part;
 import org.steadwork.workplace.fit.Settings;
+import org.steadwork.workplace.fit.SharedDesk;
 import org.steadwork.workplace.fit.Verdict;
 
 /** The words for what the fit works out. */
@@ -41,6 +42,7 @@ final class WorkplaceWords {
     static String of(How how) {
         return switch (how) {
             case MEASURED -> "measured";
+            case TOLD -> "told, not measured";
             case ESTIMATED -> "estimated";
             case OBSERVED -> "observed";
             case NOT_LOOKED_AT -> "not looked at";
@@ -125,10 +127,14 @@ final class WorkplaceWords {
         return gain.items().stream().map(item -> of(item, gain.settings(), highestFootrest)).collect(Collectors.joining("; "));
     }
 
+    /** Says what is not in range at a shared desk, and by how much. */
+    static String of(SharedDesk.Miss miss) {
+        return amount(miss.deviation(), miss.off()) + ", " + of(miss.verdict()) + " by " + Numerals.mm(miss.beyond());
+    }
+
     static String list(List<Deviation> deviations) {
         return deviations.stream().map(WorkplaceWords::of).collect(Collectors.joining(", "));
     }
-
 
     static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);

@@ -222,6 +222,7 @@ class FeatureCardsTest {
         score(id, ndi, DAY.plusWeeks(1), 3);
         score(id, ndi, DAY.plusWeeks(5), 1);
         off(id, DAY.plusWeeks(2));
+        off(id, DAY.plusWeeks(3));
         List<MapMeasure> list = measures.measures(file(id));
         assertEquals(1, list.size());
         MapMeasure measure = list.get(0);
@@ -231,7 +232,7 @@ class FeatureCardsTest {
         assertEquals(3, measure.trend().visits().size());
         assertNull(measure.trend().visits().get(0).score());
         assertEquals(60., measure.trend().visits().get(1).score());
-        assertEquals(List.of(DAY.plusWeeks(2)), measure.trend().marks().stream().map(PlanMark::date).toList(), "changes of the plan as on the outcomes");
+        assertEquals(List.of(DAY.plusWeeks(2)), measure.trend().marks().stream().map(PlanMark::date).toList(), "changes of the plan as on the outcomes; off again is no change");
         assertTrue(measure.words().toLowerCase().contains("important"), measure.words());
     }
 }

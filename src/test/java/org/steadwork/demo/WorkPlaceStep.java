@@ -30,8 +30,13 @@ final class WorkPlaceStep implements WalkStep {
             return;
         }
         Guest guest = visit.guest();
-        guest.open(visit.path("/work-place/edit")).expect(200);
+        boolean again = visit.demo().entries("visits").stream().anyMatch(earlier -> earlier.integer("number") < visit.number() && earlier.has("workplace"));
+        guest.open(visit.path("/work-place/edit" + (again ? "?again=true" : ""))).expect(200);
         FilledForm form = guest.formWithButton("Save the assessment").set("assessedOn", visit.day().toString());
+        if (again) {
+            // what belonged to a laptop stands in the form from the last look
+            form.untickAll("laptopAlone").set("laptop_top", "").set(DemoWorkPlaces.LAPTOP_HOURS, "");
+        }
         told.optionalText("place").ifPresent(place -> form.set("place", place));
         told.optionalText("notes").ifPresent(notes -> form.set("notes", notes));
         told.entry("person").ifPresent(person -> person.keys().forEach(key -> form.set(key, person.text(key))));

@@ -289,7 +289,7 @@ class HostileFormsTest {
                 boolean there = visitor.page().select("input, textarea").stream().filter(e -> e.attr("name").equals(field))
                         .anyMatch(e -> (e.tagName().equals("textarea") ? e.wholeText() : e.val()).strip().equals(value.strip()));
                 if (!there && !visitor.page().wholeText().contains(value.strip())) {
-                    note(form.shape(), visitor.status() + " loses what was typed into " + field);
+                    note(form.shape(), visitor.status() + " loses what was typed into " + field + ": " + visitor.page().select("h1").text());
                 }
             }
         }

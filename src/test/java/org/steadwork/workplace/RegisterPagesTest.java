@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -31,12 +30,12 @@ class RegisterPagesTest {
     @Test
     void theAssistantKeepsEmployersContactsAndSites() {
         Visitor assistant = accounts.visitor(Role.ASSISTANT);
-        String employer = employer(assistant, "Fernhollow Bindery");
+        String employer = RegisterVisit.employer(assistant, "Fernhollow Bindery");
         assistant.open("/employers?q=hollow");
         assertTrue(assistant.page().text().contains("No employer found"), "a word is found from its start");
         assistant.open("/employers?q=fernh");
         assertTrue(assistant.page().select("table").text().contains("Fernhollow Bindery"));
-        send(assistant, employer + "/contacts/new", Map.of("name", "Oona Marl", "role", "Binder", "email", "oona@fern.example"));
+        RegisterVisit.send(assistant, employer + "/contacts/new", Map.of("name", "Oona Marl", "role", "Binder", "email", "oona@fern.example"));
         assertTrue(assistant.page().text().contains("oona@fern.example"));
         String contact = assistant.page().select("a[href*=/contacts/]").first().attr("href");
         assistant.open(contact);
@@ -54,7 +53,7 @@ class RegisterPagesTest {
     @Test
     void aRetiredEmployerIsNotOfferedAndComesBack() {
         Visitor assistant = accounts.visitor(Role.ASSISTANT);
-        String employer = employer(assistant, "Larchmere Pottery");
+        String employer = RegisterVisit.employer(assistant, "Larchmere Pottery");
         assistant.open(employer);
         assistant.submit(employer + "/retire", Map.of());
         assertTrue(assistant.page().text().contains("Out of use since"));
@@ -70,11 +69,11 @@ class RegisterPagesTest {
     void ofTwoWhoChangeOneTheSecondSeesBoth() {
         Visitor one = accounts.visitor(Role.ASSISTANT);
         Visitor two = accounts.visitor(Role.CLINICIAN);
-        String employer = employer(one, "Mossgate Weavers");
+        String employer = RegisterVisit.employer(one, "Mossgate Weavers");
         both(one, two, employer + "/edit", "phone", "01632 1", "01632 2");
-        String room = site(one, employer, "Loom hall");
+        String room = RegisterVisit.site(one, employer, "Loom hall");
         both(one, two, room, "note", "Bright", "Dark");
-        String desk = piece(one, room, "desk", Map.of("name", "Desk 1", "desk_low", "700", "desk_high", "700"));
+        String desk = RegisterVisit.piece(one, room, "desk", Map.of("name", "Desk 1", "desk_low", "700", "desk_high", "700"));
         both(one, two, desk + "/edit", "desk_width", "1400", "1600");
     }
 
@@ -94,7 +93,7 @@ class RegisterPagesTest {
     @Test
     void sizesKeepHowAndWhenTheyWereKnown() {
         Visitor visitor = accounts.visitor(Role.ASSISTANT);
-        String room = site(visitor, employer(visitor, "Netherby Clocks"), "Bench");
+        String room = RegisterVisit.site(visitor, RegisterVisit.employer(visitor, "Netherby Clocks"), "Bench");
         visitor.open(room + "/furniture?kind=chair");
         visitor.submit(room + "/furniture", Map.of("name", "Blue", "seat_low", "500", "seat_high", "400"));
         assertEquals(422, visitor.status());
@@ -115,11 +114,11 @@ class RegisterPagesTest {
     @Test
     void theSecondWorkerStartsFromTheRegisteredDesk() {
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
-        String employer = employer(visitor, "Orrisdale Maps");
-        String room = site(visitor, employer, "Map room");
-        String desk = piece(visitor, room, "desk", Map.of("name", "Desk 7", "desk_low", "740", "desk_high", "740", "top_thickness", "28", "desk_depth", "800",
+        String employer = RegisterVisit.employer(visitor, "Orrisdale Maps");
+        String room = RegisterVisit.site(visitor, employer, "Map room");
+        String desk = RegisterVisit.piece(visitor, room, "desk", Map.of("name", "Desk 7", "desk_low", "740", "desk_high", "740", "top_thickness", "28", "desk_depth", "800",
                 "screen_low", "380", "screen_high", "510"));
-        String chair = piece(visitor, room, "chair", Map.of("name", "Grey", "seat_low", "400", "seat_high", "530", "seat_step", "10"));
+        String chair = RegisterVisit.piece(visitor, room, "chair", Map.of("name", "Grey", "seat_low", "400", "seat_high", "530", "seat_step", "10"));
         long id = working("Gwendolyn", "Tarrant", "Orrisdale Maps");
         String edit = "/cases/" + id + "/work-place/edit";
         visitor.open(edit + "?desk=" + number(desk) + "&chair=" + number(chair));
@@ -171,8 +170,8 @@ class RegisterPagesTest {
     @Test
     void differencesTickedAgainstOldNumbersAreAskedAgain() {
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
-        String room = site(visitor, employer(visitor, "Pellmere Press"), "Press room");
-        String desk = piece(visitor, room, "desk", Map.of("name", "Desk 9", "desk_low", "700", "desk_high", "700"));
+        String room = RegisterVisit.site(visitor, RegisterVisit.employer(visitor, "Pellmere Press"), "Press room");
+        String desk = RegisterVisit.piece(visitor, room, "desk", Map.of("name", "Desk 9", "desk_low", "700", "desk_high", "700"));
         long id = working("Hildred", "Vosper", "Pellmere Press");
         visitor.open("/cases/" + id + "/work-place/edit");
         visitor.submit("/cases/" + id + "/work-place/edit", Map.of("assessedOn", "4 Mar 2026", "desk", number(desk), "desk_low", "720", "desk_high", "720", "do", "save"));
@@ -191,7 +190,7 @@ class RegisterPagesTest {
     @Test
     void anAssessedDeskIsAddedToTheRegister() {
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
-        String room = site(visitor, employer(visitor, "Quernstone Mill"), "Office");
+        String room = RegisterVisit.site(visitor, RegisterVisit.employer(visitor, "Quernstone Mill"), "Office");
         long id = working("Isolde", "Penrose", "Quernstone Mill");
         visitor.open("/cases/" + id + "/work-place/edit");
         visitor.submit("/cases/" + id + "/work-place/edit", Map.of("assessedOn", "4 Mar 2026", "desk_low", "720", "desk_high", "720", "seat_low", "400", "seat_high",
@@ -210,11 +209,11 @@ class RegisterPagesTest {
     @Test
     void aSiteTakesAsManyStatementsForMuchAsForLittle() {
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
-        String few = site(visitor, employer(visitor, "Rushmere Few"), "One");
-        piece(visitor, few, "desk", Map.of("name", "Desk", "desk_low", "700", "desk_high", "700"));
-        String many = site(visitor, employer(visitor, "Rushmere Many"), "One");
+        String few = RegisterVisit.site(visitor, RegisterVisit.employer(visitor, "Rushmere Few"), "One");
+        RegisterVisit.piece(visitor, few, "desk", Map.of("name", "Desk", "desk_low", "700", "desk_high", "700"));
+        String many = RegisterVisit.site(visitor, RegisterVisit.employer(visitor, "Rushmere Many"), "One");
         for (int i = 0; i < 6; i++) {
-            piece(visitor, many, i % 2 == 0 ? "desk" : "chair", Map.of("name", "Piece " + i));
+            RegisterVisit.piece(visitor, many, i % 2 == 0 ? "desk" : "chair", Map.of("name", "Piece " + i));
         }
         String little = few.replaceAll("/rooms.*", "");
         String much = many.replaceAll("/rooms.*", "");
@@ -223,41 +222,13 @@ class RegisterPagesTest {
         assertEquals(statements.during(() -> visitor.open("/employers?q=rushmere few")), statements.during(() -> visitor.open("/employers")));
     }
 
-    private static String employer(Visitor visitor, String name) {
-        send(visitor, "/employers/new", Map.of("name", name));
-        return visitor.page().select("a[href$=/edit]").attr("href").replace("/edit", "");
-    }
-
-    /** Adds a site with a room; returns the room's address. */
-    private static String site(Visitor visitor, String employer, String room) {
-        send(visitor, employer + "/sites/new", Map.of("name", "Main site"));
-        String rooms = visitor.page().select("a[href$=/rooms/new]").attr("href");
-        send(visitor, rooms, Map.of("name", room));
-        return visitor.page().select("a[href~=/rooms/\\d+$]").attr("href");
-    }
-
-    private static String piece(Visitor visitor, String room, String kind, Map<String, String> values) {
-        visitor.open(room + "/furniture?kind=" + kind);
-        visitor.submit(room + "/furniture", values);
-        assertEquals(200, visitor.status(), visitor.page().text());
-        return visitor.page().select("a[href~=/furniture/\\d+/edit$]").attr("href").replace("/edit", "");
-    }
-
     private long working(String given, String family, String employer) {
         long id = cases.open(given, family);
-        Visitor visitor = accounts.visitor(Role.LEAD);
-        String patient = visitor.open("/cases/" + id).select("a[href^=/patients/]").attr("href");
-        send(visitor, patient + "/edit", new HashMap<>(Map.of("employer", employer, "site", "Main site")));
+        RegisterVisit.employ(accounts.visitor(Role.LEAD), id, employer);
         return id;
     }
 
     private static String number(String path) {
         return path.replaceAll(".*/(\\d+)$", "$1");
-    }
-
-    private static void send(Visitor visitor, String path, Map<String, String> values) {
-        visitor.open(path);
-        visitor.submit(path, values);
-        assertEquals(200, visitor.status(), () -> path + ": " + visitor.page().text());
     }
 }

@@ -31,7 +31,10 @@ public record FourfoldTable(int both, int findingOnly, int complaintOnly, int ne
         return (double) both * neither / ((double) findingOnly * complaintOnly);
     }
 
-    /** Returns the chance, in (0, 1], of a table no likelier than this one when nothing ties the two facts. Source: Fisher's exact test, two-sided, as R's fisher.test. */
+    /**
+     * Returns the chance, in (0, 1], of a table no likelier than this one when nothing ties the two facts: Fisher's two-sided test.
+     * Source: the definition of R's {@code fisher.test}.
+     */
     public double p() {
         double[] chances = chances(0);
         double observed = chances[both - least()] * AS_LIKELY;

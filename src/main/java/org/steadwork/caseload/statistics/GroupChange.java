@@ -36,12 +36,18 @@ public record GroupChange(int people, double meanImprovement, double sdBaseline,
         return new GroupChange(n, mean(improvements), standardDeviation(baseline), standardDeviation(improvements));
     }
 
-    /** Returns the effect size, Cohen's d of a change: mean improvement by the spread of first scores. NaN or infinite without spread. Source: Kazis 1989, Med Care 27:S178 (from memory). */
+    /**
+     * Returns the effect size, Cohen's d of a change: mean improvement by the spread of first scores. NaN or infinite without spread.
+     * Source: Kazis 1989, Med Care 27:S178 (from memory).
+     */
     public double effectSize() {
         return meanImprovement / sdBaseline;
     }
 
-    /** Returns the standardised response mean: mean improvement by the spread of the improvements. NaN or infinite without spread. Source: Liang 1990, Med Care 28:632 (from memory). */
+    /**
+     * Returns the standardised response mean: mean improvement by the spread of the improvements. NaN or infinite without spread.
+     * Source: Liang 1990, Med Care 28:632 (from memory).
+     */
     public double standardisedResponseMean() {
         return meanImprovement / sdChange;
     }

@@ -102,7 +102,10 @@ public final class KaplanMeier {
         return times.length - first;
     }
 
-    /** Returns the median: the first time at which S is 0.5 or less; empty when it is not reached. (R takes the middle of a stretch at exactly 0.5.) */
+    /**
+     * Returns the median: the first time at which S is 0.5 or less; empty when it is not reached. R takes the middle of a stretch at
+     * exactly 0.5 instead.
+     */
     public OptionalDouble median() {
         return firstAtHalf(CurveStep::survival);
     }

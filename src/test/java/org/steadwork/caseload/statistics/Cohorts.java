@@ -12,7 +12,8 @@ final class Cohorts {
     }
 
     static List<Followed> group(String file, String group) {
-        return rows(file).stream().filter(row -> row[0].equals(group)).map(row -> new Followed(Double.parseDouble(row[1]), row[2].equals("1"))).toList();
+        return rows(file).stream().filter(row -> row[0].equals(group))
+                .map(row -> new Followed(Double.parseDouble(row[1]), row[2].equals("1"))).toList();
     }
 
     /** All rows of a file after its source and its heading. */

@@ -49,7 +49,8 @@ class KaplanMeierTest {
     }
 
     @ParameterizedTest(name = "week {0}")
-    @CsvSource({"1, .9048", "2, .8095", "3, .7619", "4, .6667", "5, .5714", "8, .3810", "11, .2857", "12, .1905", "15, .1429", "17, .0952", "22, .0476", "23, 0"})
+    @CsvSource({"1, .9048", "2, .8095", "3, .7619", "4, .6667", "5, .5714", "8, .3810",
+        "11, .2857", "12, .1905", "15, .1429", "17, .0952", "22, .0476", "23, 0"})
     void thePlaceboCurveIsThatOfTheTextbooks(double time, double survival) {
         assertEquals(survival, PLACEBO.survivalAt(time), FOUR_DIGITS);
     }
@@ -119,7 +120,8 @@ class KaplanMeierTest {
     void limitsEncloseTheCurveOnEveryScale() {
         Random random = new Random(11);
         for (int round = 0; round < 300; round++) {
-            List<Followed> cohort = Stream.generate(() -> new Followed(random.nextInt(30), random.nextBoolean())).limit(2 + random.nextInt(30)).toList();
+            List<Followed> cohort = Stream.generate(() -> new Followed(random.nextInt(30), random.nextBoolean()))
+                    .limit(2 + random.nextInt(30)).toList();
             double before = 1;
             for (CurveStep step : KaplanMeier.of(cohort).steps()) {
                 assertTrue(step.survival() < before, cohort::toString);

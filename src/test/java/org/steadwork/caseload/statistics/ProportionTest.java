@@ -38,7 +38,8 @@ class ProportionTest {
                 Limits limits = proportion.wilson(CONFIDENCE);
                 for (double limit : new double[] {limits.low(), limits.high()}) {
                     if (limit > 0 && limit < 1) {
-                        assertEquals(1.959963984540054 * Math.sqrt(limit * (1 - limit) / n), Math.abs(proportion.value() - limit), 1e-12, x + " of " + n);
+                        double allowed = 1.959963984540054 * Math.sqrt(limit * (1 - limit) / n);
+                        assertEquals(allowed, Math.abs(proportion.value() - limit), 1e-12, x + " of " + n);
                     }
                 }
                 Limits wider = proportion.wilsonCorrected(CONFIDENCE);
