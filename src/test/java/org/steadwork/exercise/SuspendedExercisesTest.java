@@ -134,8 +134,8 @@ class SuspendedExercisesTest {
     private void postIsRefused(Visitor clinician, long id, Set<String> held, String where) {
         catalogue.all().stream().filter(exercise -> held.contains(exercise.name())).findFirst().ifPresent(exercise -> {
             String add = "/cases/" + id + "/programme/add/" + exercise.key();
-            clinician.open("/cases/" + id + "/programme/add/gn_breathing");
-            clinician.submit(add, Map.of("startedOn", "6 Mar 2026"));
+            String token = clinician.open("/cases/" + id + "/programme/add/gn_breathing").select("input[name=csrf-token]").first().val();
+            clinician.post(add, Map.of("csrf-token", List.of(token), "startedOn", List.of("6 Mar 2026")));
             assertEquals(422, clinician.status(), exercise.key() + ", " + where);
         });
     }
