@@ -18,8 +18,9 @@ import org.steadwork.exercise.PrescribedSide;
 import org.steadwork.exercise.Prescription;
 import org.steadwork.exercise.Prescriptions;
 import org.steadwork.letter.PrintedLetter.Drawing;
+import org.steadwork.workplace.DeskPictures;
 
-/** Draws what the lines of a letter's section name: the trend of a measure, the figure of an exercise. */
+/** Draws what the lines of a letter's section name: the trend of a measure, the figure of an exercise, the proposed desk. */
 @ApplicationScoped
 class LetterDrawings {
 
@@ -36,10 +37,17 @@ class LetterDrawings {
     @Inject
     ExerciseFigures figures;
 
+    @Inject
+    DeskPictures desks;
+
     /** Draws a section's text, line by line; a line that names nothing keeps its words and has no drawing. */
     List<Drawing> of(SectionKind section, String text, CaseFile file) {
         List<String> lines = text.lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
-        return section.drawing().orElseThrow() == SectionKind.Drawn.TREND ? trends(lines, file) : exercises(lines, file);
+        return switch (section.drawing().orElseThrow()) {
+            case TREND -> trends(lines, file);
+            case EXERCISES -> exercises(lines, file);
+            case DESK -> List.of(new Drawing(desks.svg(file.id()).map(RawString::new).orElse(null), false, lines));
+        };
     }
 
     /** Returns the measures of a case that have a trend to draw, the main one first. */

@@ -25,7 +25,7 @@ record SectionKind(String key, String heading, InformationCategory information, 
 
     /** What a section can draw. */
     enum Drawn {
-        TREND, EXERCISES
+        TREND, EXERCISES, DESK
     }
 
     SectionKind {

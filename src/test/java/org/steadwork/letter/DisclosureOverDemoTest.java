@@ -1,6 +1,7 @@
 package org.steadwork.letter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -23,6 +24,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.CaseFile;
@@ -57,6 +59,9 @@ class DisclosureOverDemoTest {
 
     @Inject
     LetterPrinter printer;
+
+    @Inject
+    LetterDrawings drawings;
 
     @Inject
     Clock clock;
@@ -101,6 +106,49 @@ class DisclosureOverDemoTest {
         String text = text(file, content.kind("routine_referral"), Recipient.DOCTOR, Set.of(), facts, author);
         List<LetterFact> hidden = facts.stream().filter(fact -> fact.category() == InformationCategory.PAIN_SCORES).toList();
         assertTrue(hidden.stream().anyMatch(fact -> telling(fact, Set.of()).stream().anyMatch(text::contains)), text);
+    }
+
+    /** The hours are those the note of this demo case gives: 20, 25, 30, 35 h, then full hours. The rule for a step speaks of pain and stays here. */
+    @Test
+    @Transactional
+    public void aReturnPlanTellsTheWeeksAndNotWhy() {
+        CaseFile file = db.createQuery("from CaseFile c join fetch c.patient p where p.familyName = 'Bellweather'", CaseFile.class).getSingleResult();
+        Account author = db.createQuery("from Account a order by a.id", Account.class).setMaxResults(1).getSingleResult();
+        List<LetterFact> facts = desk.facts(file);
+        for (Recipient recipient : List.of(Recipient.EMPLOYER, Recipient.DOCTOR, Recipient.INSURER)) {
+            String text = text(file, content.kind("graded_return"), recipient, Set.of(), facts, author);
+            for (String words : List.of("1 6 january 2031 12 january 2031 20 h", "2 13 january 2031 19 january 2031 25 h", "30 h", "35 h",
+                    "5 3 february 2031 onwards 40 h, usual", "no forklift until", "on 16 december 2030 with the worker", "not a medical certificate")) {
+                assertTrue(text.contains(words), recipient + ": '" + words + "' not in " + text);
+            }
+            for (String words : List.of("pain", "cord", "walk", "of 10")) {
+                assertFalse(text.contains(words), recipient + ": '" + words + "' in " + text);
+            }
+        }
+    }
+
+    /** The desk is drawn where its caption was written, and shows settings of things only. */
+    @Test
+    @Transactional
+    public void theDeskIsDrawnForTheEmployerOnlyWhenAskedAndWithoutTheBody() {
+        SectionKind section = content.kind("employer_report").section("desk").orElseThrow();
+        assertEquals(InformationCategory.WORKSTATION_FINDINGS, section.information());
+        int drawn = 0;
+        for (CaseFile file : db.createQuery("from CaseFile c join fetch c.patient order by c.id", CaseFile.class).getResultList()) {
+            assertEquals("", desk.composer().draft(content.kind("employer_report"), Recipient.EMPLOYER, Set.of(), desk.facts(file),
+                    desk.values(file, Optional.empty())).texts().get("desk"), "left out unless the clinician writes its caption");
+            PrintedLetter.Drawing drawing = drawings.of(section, "The desk as it should stand.", file).get(0);
+            assertEquals(List.of("The desk as it should stand."), drawing.words());
+            if (drawing.svg() != null) {
+                drawn++;
+                String words = Jsoup.parse(drawing.svg().toString()).select("desc, text").text().toLowerCase(Locale.ROOT);
+                assertTrue(words.contains("seat ") && words.contains(" mm"), words);
+                for (String body : List.of("stature", "elbow", "knee", "thigh", "popliteal", "found", "pain")) {
+                    assertFalse(words.contains(body), body + " in " + words);
+                }
+            }
+        }
+        assertTrue(drawn > 0, "no demo case has a desk to draw");
     }
 
     private List<Set<InformationCategory>> states(Recipient recipient) {

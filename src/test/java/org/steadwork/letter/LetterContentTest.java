@@ -51,7 +51,8 @@ class LetterContentTest {
 
     @Test
     void standingWordsCannotBeTakenOutOfTheContent() throws IOException {
-        for (String key : List.of("urgent_referral", "employer_report", "routine_referral", "progress_report", "discharge_summary", "attendance_confirmation")) {
+        for (String key : List.of("urgent_referral", "employer_report", "graded_return", "routine_referral", "progress_report", "discharge_summary",
+                "attendance_confirmation")) {
             String file = Files.readString(KINDS.resolve(key + ".yaml"));
             for (Standing standing : Standing.requiredFor(kind(key).recipients())) {
                 String without = file.replace("standing: " + standing.name().toLowerCase(), "required: no");
