@@ -25,11 +25,13 @@ class PagePictures {
         PAGES.put("red-flags", new String[] {"Ignatius Bellweather", "/red-flags"});
         PAGES.put("work-place", new String[] {"Saoirse Vantongeren", "/work-place"});
         PAGES.put("programme", new String[] {"Leopold Marchetti-Hale", "/programme"});
+        PAGES.put("outcomes", new String[] {"Petronella Vasquez-Rimmer", "/outcomes"});
+        PAGES.put("bench", new String[] {"", "/bench"});
         PAGES.put("letter", new String[] {"Cornelius Abara-Whitlock", "/letters/1"});
     }
 
     @Test
-    void sixPages() {
+    void takeThem() {
         try (PackagedApplication demo = PackagedApplication.start(Map.of("quarkus.profile", "demo"));
                 Playwright playwright = Browsers.playwright();
                 Browser browser = Browsers.chromium(playwright);
