@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.steadwork.content.Content;
 import org.steadwork.content.PlainEntry;
 import org.steadwork.drawing.figure.ExerciseFigure;
@@ -47,20 +48,28 @@ public class ExerciseFigures {
         return Optional.of(mirrored ? held.mirrored() : held.svg());
     }
 
-    /** Makes and draws every figure once, so that a wrong pose, prop or arrow stops the start with file, line and reason. */
+    /**
+     * Makes and draws every figure once, so that a wrong pose, prop or arrow stops the start with file, line and reason. On all
+     * processors, since it would lengthen the start else.
+     */
     static Map<String, ExerciseFigure> read(PlainEntry file) {
         Map<String, Object> presets = new LinkedHashMap<>();
         file.entries("presets").forEach((name, preset) -> presets.put(name, preset.values()));
+        Map<String, PlainEntry> exercises = file.entries("exercises");
+        Map<String, ExerciseFigure> made = exercises.entrySet().parallelStream()
+                .collect(Collectors.toConcurrentMap(Map.Entry::getKey, exercise -> figure(exercise.getKey(), presets, exercise.getValue())));
         Map<String, ExerciseFigure> figures = new LinkedHashMap<>();
-        file.entries("exercises").forEach((key, poses) -> {
-            try {
-                ExerciseFigure figure = ExerciseFigure.of(key, presets, poses.values());
-                figure.svg();
-                figures.put(key, figure);
-            } catch (IllegalArgumentException e) {
-                throw poses.problem("exercise '" + key + "': " + e.getMessage());
-            }
-        });
+        exercises.keySet().forEach(key -> figures.put(key, made.get(key)));
         return figures;
+    }
+
+    private static ExerciseFigure figure(String key, Map<String, Object> presets, PlainEntry poses) {
+        try {
+            ExerciseFigure figure = ExerciseFigure.of(key, presets, poses.values());
+            figure.svg();
+            return figure;
+        } catch (IllegalArgumentException e) {
+            throw poses.problem("exercise '" + key + "': " + e.getMessage());
+        }
     }
 }
