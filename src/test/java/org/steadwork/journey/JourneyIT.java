@@ -150,20 +150,28 @@ class JourneyIT {
                 .press("Sign the note").expectWords("Signed note");
     }
 
+    /** Fills a field of a letter, unfolding the part it stands in. */
+    private static void fill(Locator field, String words) {
+        if (!field.isVisible()) {
+            field.locator("xpath=ancestor::details[1]/summary").click();
+        }
+        field.fill(words);
+    }
+
     private static void writeToTheEmployer(BrowserSession clinician, String caseFile) {
         clinician.open(caseFile + "/consents/new").choose("To", "Harbourline Call Services").press("Choose the reader");
         clinician.choose("How it was given", "signed on paper").type("Given on", "4 Mar 2030").type("Until", "4 Sep 2030").press("Record the consent");
         clinician.open(caseFile + "/letters/new/employer_report").choose("To", "Harbourline Call Services").press("Draft the letter");
         Map.of("text-request", "I ask for a headset by 11 March 2030.", "text-work_status", "Full hours.", "text-can_do", "She can type and talk for her full hours.")
-                .forEach((section, words) -> clinician.page().locator("[name='" + section + "']").fill(words));
+                .forEach((section, words) -> fill(clinician.page().locator("[name='" + section + "']"), words));
         Locator first = clinician.page().locator("[name='rows-modifications']");
-        first.nth(0).fill("Headset for calls");
-        first.nth(1).fill("One headset");
-        first.nth(2).fill("4 Mar 2030");
-        first.nth(3).fill("24 Apr 2030");
+        fill(first.nth(0), "Headset for calls");
+        fill(first.nth(1), "One headset");
+        fill(first.nth(2), "4 Mar 2030");
+        fill(first.nth(3), "24 Apr 2030");
         clinician.press("Save as draft");
         clinician.choose("The worker’s answer", "Shown to the worker: agreed").type("Day", "4 Mar 2030").type("How", "In the visit").press("Record the answer");
-        clinician.page().locator("[name^='why-']").all().forEach(why -> why.fill("Needed to make sense of the request."));
+        clinician.page().locator("[name^='why-']").all().forEach(why -> fill(why, "Needed to make sense of the request."));
         clinician.page().locator("[name='password']").fill(PASSWORD);
         clinician.press("Sign the letter").expectWords("It cannot be changed");
     }
