@@ -5,6 +5,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
@@ -21,6 +25,9 @@ final class LetterStyle extends ITextUserAgent {
     /** The line of the style sheet that names the paper. */
     private static final String SIZE = "size: A4;";
 
+    private static final byte[] DEFAULT_RULES = read(DEFAULTS);
+    private static final Map<Paper, byte[]> RULES = Stream.of(Paper.values()).collect(Collectors.toMap(Function.identity(), LetterStyle::on));
+
     private final Paper paper;
 
     LetterStyle(ITextOutputDevice device, Paper paper) {
@@ -36,18 +43,22 @@ final class LetterStyle extends ITextUserAgent {
     @Override
     protected InputStream resolveAndOpenStream(String uri) {
         if (SHEET.equals(uri)) {
-            return onPaper(onClassPath("templates/letter/" + SHEET));
+            return new ByteArrayInputStream(RULES.get(paper));
         }
-        return uri != null && uri.endsWith("/" + DEFAULTS) ? onClassPath(DEFAULTS) : new ByteArrayInputStream(new byte[0]);
+        return new ByteArrayInputStream(uri != null && uri.endsWith("/" + DEFAULTS) ? DEFAULT_RULES : new byte[0]);
     }
 
-    private InputStream onPaper(InputStream sheet) {
-        try (sheet) {
-            String css = new String(sheet.readAllBytes(), StandardCharsets.UTF_8);
-            if (!css.contains(SIZE)) {
-                throw new IllegalStateException(SHEET + " must name the paper: " + SIZE);
-            }
-            return new ByteArrayInputStream(css.replace(SIZE, "size: " + paper.size() + ";").getBytes(StandardCharsets.UTF_8));
+    private static byte[] on(Paper paper) {
+        String css = new String(read("templates/letter/" + SHEET), StandardCharsets.UTF_8);
+        if (!css.contains(SIZE)) {
+            throw new IllegalStateException(SHEET + " must name the paper: " + SIZE);
+        }
+        return css.replace(SIZE, "size: " + paper.size() + ";").getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] read(String name) {
+        try (InputStream in = onClassPath(name)) {
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -76,7 +76,7 @@ public final class PdfPress {
     }
 
     private static Document parse(String xhtml) {
-        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance(); // looking for another one searches the whole class path
         try {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             DocumentBuilder builder = factory.newDocumentBuilder();
