@@ -29,6 +29,8 @@ public record DemoLetterWords(Map<String, String> texts, Map<String, List<String
             tables.put("equipment", equipment(letter));
         } else if (letter.text("kind").equals("progress_report") || letter.text("kind").equals("discharge_summary")) {
             report(visit, letter, texts);
+        } else if (letter.text("kind").equals("graded_return")) {
+            letter.optionalText("capacity").ifPresent(words -> texts.put("limited", words)); // hours, limits and who agreed come from the plan itself
         } else {
             Entry note = visit.entry("note").orElse(null);
             texts.put("request", letter.optionalText("ask").orElse("I would be grateful for your view."));

@@ -31,7 +31,7 @@ class DemoWorkPlans implements DemoVisitPart {
 
     @Override
     public int order() {
-        return 70;
+        return 65; // before the letters, which quote the plan
     }
 
     @Override

@@ -118,6 +118,9 @@ final class LetterKinds {
     }
 
     private static void requireDisclosable(Entry row, SectionKind section, Set<Recipient> recipients, Matrix matrix) {
+        if (RecordFacts.NAMES_READERS.contains(section.key()) && !recipients.equals(Set.of(Recipient.WORKER))) {
+            throw row.problem("'" + section.key() + "' names other readers and is for the worker alone");
+        }
         for (Recipient recipient : recipients) {
             Cell cell = matrix.cell(section.information(), recipient);
             if (cell.rule() == Rule.NEVER) {

@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.steadwork.casefile.Attendance;
@@ -19,6 +20,12 @@ import org.steadwork.web.Dates;
 /** What only the worker's own copy of the record, or a confirmation of attendance, has a place for: visits, notes, letters, consents. */
 @ApplicationScoped
 class RecordFacts implements LetterFacts {
+
+    private static final String WRITTEN = "written";
+    private static final String CONSENTS = "consents";
+
+    /** Sections that name who else was written to or may be: no category of the matrix closes them, so no other reader's letter may have one. */
+    static final Set<String> NAMES_READERS = Set.of(WRITTEN, CONSENTS);
 
     @Inject
     Visits visits;
@@ -50,9 +57,9 @@ class RecordFacts implements LetterFacts {
                         + words(note), "signed note of " + Dates.shown(visit.visitedOn())));
             }
         }
-        letters.ofCase(file.id()).stream().filter(LetterRow::signed).forEach(row -> facts.add(new LetterFact(InformationCategory.IDENTITY, "written",
+        letters.ofCase(file.id()).stream().filter(LetterRow::signed).forEach(row -> facts.add(new LetterFact(InformationCategory.IDENTITY, WRITTEN,
                 "- " + content.title(row.kind()) + " to " + (row.to() == null ? row.body() : row.to()) + ", " + Dates.shown(row.signedAt()) + ".", "letters")));
-        consents.ofCase(file.id()).forEach(consent -> facts.add(new LetterFact(InformationCategory.IDENTITY, "agreed", "- " + consent.recipientName()
+        consents.ofCase(file.id()).forEach(consent -> facts.add(new LetterFact(InformationCategory.IDENTITY, CONSENTS, "- " + consent.recipientName()
                 + ": given " + Dates.inLetter(consent.givenOn()) + ", until " + Dates.inLetter(consent.holdsUntil())
                 + (consent.withdrawnOn() == null ? "." : ", withdrawn " + Dates.inLetter(consent.withdrawnOn()) + "."), "consents")));
         return facts;

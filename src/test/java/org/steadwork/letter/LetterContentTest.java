@@ -84,6 +84,16 @@ class LetterContentTest {
     }
 
     @Test
+    void whoElseMayBeWrittenToIsForTheWorkerAlone() throws IOException {
+        for (String key : RecordFacts.NAMES_READERS) {
+            String file = Files.readString(KINDS.resolve("graded_return.yaml")).replace("- key: agreed", "- key: " + key);
+            ContentException problem = assertThrows(ContentException.class, () -> LetterKinds.kind(Content.yaml("graded_return.yaml", new StringReader(file)), matrix));
+            assertTrue(problem.getMessage().contains("for the worker alone"), problem.getMessage());
+        }
+        assertTrue(RecordFacts.NAMES_READERS.stream().allMatch(key -> kind("record_copy").section(key).isPresent()));
+    }
+
+    @Test
     void aDraftStartsEmptyAndTakesUpOnlyWhatTheReaderMayHave() {
         List<LetterFact> facts = List.of(
                 new LetterFact(InformationCategory.FUNCTIONAL_CAPACITY, "work_status", "Full hours and duties", "work status"),
