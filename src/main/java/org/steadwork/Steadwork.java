@@ -26,6 +26,8 @@ public final class Steadwork {
         } else if (given.get(0).equals("check-letter")) {
             System.setProperty("quarkus.http.host-enabled", "false");
             Quarkus.run(CheckLetter.class, given.subList(1, given.size()).toArray(String[]::new));
+        } else if (given.equals(List.of("rehearse"))) {
+            Rehearsal.start();
         } else {
             System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here."
                     + " It was given: " + String.join(" ", words));
