@@ -3,6 +3,7 @@ package org.steadwork;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.List;
+import org.slf4j.LoggerFactory;
 import org.steadwork.letter.CheckLetter;
 
 /**
@@ -16,6 +17,8 @@ public final class Steadwork {
     }
 
     public static void main(String... words) {
+        // the framework starts with several threads; two that log first at one moment would put a warning on the console
+        LoggerFactory.getILoggerFactory();
         List<String> given = List.of(words);
         if (!given.isEmpty() && given.get(0).equals("demo")) {
             System.setProperty("quarkus.profile", "demo");
