@@ -3,6 +3,7 @@ package org.steadwork;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.List;
+import org.slf4j.LoggerFactory;
 import org.steadwork.letter.CheckLetter;
 
 /**
@@ -16,6 +17,8 @@ public final class Steadwork {
     }
 
     public static void main(String... words) {
+        // the framework starts with several threads; two that log first at one moment would put a warning on the console
+        LoggerFactory.getILoggerFactory();
         List<String> given = List.of(words);
         if (!given.isEmpty() && given.get(0).equals("demo")) {
             System.setProperty("quarkus.profile", "demo");
@@ -26,6 +29,8 @@ public final class Steadwork {
         } else if (given.get(0).equals("check-letter")) {
             System.setProperty("quarkus.http.host-enabled", "false");
             Quarkus.run(CheckLetter.class, given.subList(1, given.size()).toArray(String[]::new));
+        } else if (given.equals(List.of("rehearse"))) {
+            Rehearsal.start();
         } else {
             System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here."
                     + " It was given: " + String.join(" ", words));

@@ -17,8 +17,11 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 import org.steadwork.web.ApiProblem;
 
-/** Writes every calculator into the OpenAPI document, one path each, and leaves the pages out of it. */
-@OpenApiFilter(stages = OpenApiFilter.RunStage.RUNTIME_STARTUP)
+/**
+ * Writes every calculator into the OpenAPI document, one path each. It does so when the document is asked for, which is seldom, and
+ * not at every start.
+ */
+@OpenApiFilter(stages = OpenApiFilter.RunStage.RUNTIME_PER_REQUEST)
 public class ApiDocument implements OASFilter {
 
     private static final String FOLDER = "/api/calculate/";
@@ -30,7 +33,7 @@ public class ApiDocument implements OASFilter {
         Paths paths = OASFactory.createPaths();
         Map<String, PathItem> found = document.getPaths() == null ? Map.of() : document.getPaths().getPathItems();
         found.forEach((path, item) -> {
-            if (ApiProblem.concerns(path) && !path.startsWith(FOLDER)) {
+            if (!path.startsWith(FOLDER)) {
                 paths.addPathItem(path, item);
             }
         });

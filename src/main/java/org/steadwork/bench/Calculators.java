@@ -1,5 +1,6 @@
 package org.steadwork.bench;
 
+import io.quarkus.runtime.Startup;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
@@ -11,7 +12,8 @@ import java.util.TreeMap;
 import org.jboss.logging.Logger;
 import org.steadwork.web.Form;
 
-/** All calculators of the Bench. */
+/** All calculators of the Bench; made at the start, so that wrong content of theirs is found then. */
+@Startup
 @ApplicationScoped
 public class Calculators {
 

@@ -31,7 +31,7 @@ public interface CasePart {
         return Optional.empty();
     }
 
-    /** Says in a sentence each what must be dealt with before the case may be closed. */
+    /** Says in a sentence each what must be dealt with before the case may be closed; asked only there, and may cost more queries. */
     default List<String> closingBars(CaseFile caseFile) {
         return List.of();
     }

@@ -3,6 +3,7 @@ package org.steadwork.casefile;
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -47,6 +48,13 @@ public class SymptomReports implements PanacheRepository<SymptomReport> {
         return chart.regionsOf(getEntityManager()
                 .createQuery("select distinct s.zone from RegionSymptom s where s.report.caseFile.id = ?1", String.class)
                 .setParameter(1, caseId).getResultList());
+    }
+
+    /** The regions named in a report of a case up to a day. */
+    public Set<BodyRegion> regionsReported(long caseId, LocalDate until) {
+        return chart.regionsOf(getEntityManager()
+                .createQuery("select distinct s.zone from RegionSymptom s where s.report.caseFile.id = ?1 and s.report.reportedOn <= ?2", String.class)
+                .setParameter(1, caseId).setParameter(2, until).getResultList());
     }
 
     /** All reports of a case, the latest first, once nobody else is changing one; later callers wait for this transaction. */

@@ -31,6 +31,13 @@ public class Visits implements PanacheRepository<Visit> {
                 caseId, List.of(Attendance.ATTENDED, Attendance.MISSED), day, number).firstResultOptional();
     }
 
+    /** Day of the last visit that took place, if there was one. */
+    public Optional<LocalDate> lastAttended(long caseId) {
+        return Optional.ofNullable(getEntityManager()
+                .createQuery("select max(v.visitedOn) from Visit v where v.caseFile.id = ?1 and v.attendance = ?2", LocalDate.class)
+                .setParameter(1, caseId).setParameter(2, Attendance.ATTENDED).getSingleResult());
+    }
+
     /** Makes the case's next visit; two made at once collide on the number and one is refused. */
     public Visit add(CaseFile caseFile, LocalDate day, VisitKind kind, Attendance attendance) {
         int last = getEntityManager().createQuery("select coalesce(max(v.number), 0) from Visit v where v.caseFile.id = ?1", Integer.class)

@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 
 /** What each grade of evidence weighs and how it is said; read once from content. */
 @Startup
 @ApplicationScoped
-class Strengths {
+class Strengths implements ReadEarly {
 
     /** @param weight more than 0; orders candidates, means nothing by itself */
     record Strength(double weight, String words) {

@@ -69,6 +69,12 @@ class DemoLoader {
         return accounts.none() && db.createQuery("select count(p) from Patient p", Long.class).getSingleResult() == 0;
     }
 
+    /** True when a part is there already. */
+    @Transactional
+    boolean loaded(String part) {
+        return db.find(DemoPart.class, part) != null;
+    }
+
     /** Loads accounts, employers and correspondents; returns false when they are there already. */
     @Transactional
     boolean clinic(Entry clinic) {

@@ -121,7 +121,7 @@ class DemoRedFlags implements DemoVisitPart {
             case "call" -> {
                 Entry reader = DemoPeople.keyed(visit.clinic(), "correspondents", action.text("to"));
                 calls.persist(new FlagAction(visit.file(), action.text("person"), reader.text("role"), at, action.text("outcome"),
-                        visit.clinician(), moment));
+                        action.flag("accepted"), visit.clinician(), moment));
             }
             case "raise" -> open(visit, action).stream()
                     .filter(flag -> flag.urgency().compareTo(action.constant("level", Urgency.class)) < 0)

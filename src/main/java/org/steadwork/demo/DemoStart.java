@@ -51,7 +51,9 @@ class DemoStart {
         int loaded = loader.clinic(clinic) ? 1 : 0;
         List<String> cases = clinic.texts("cases");
         for (String key : cases) {
-            loaded += loader.caseOf(Content.yaml("demo/" + key + ".yaml"), clinic) ? 1 : 0;
+            if (!loader.loaded(key)) {
+                loaded += loader.caseOf(Content.yaml("demo/" + key + ".yaml"), clinic) ? 1 : 0;
+            }
         }
         if (loaded > 0) {
             LOG.infof("The demo clinic was loaded: %d invented cases", (Object) cases.size());

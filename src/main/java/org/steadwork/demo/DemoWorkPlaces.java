@@ -69,6 +69,7 @@ class DemoWorkPlaces implements DemoVisitPart {
         Lenses lenses = screen.optionalText("lenses").filter("progressive"::equals).map(any -> Lenses.PROGRESSIVE).orElse(Lenses.SINGLE_OR_NONE);
         List<String> notes = notes(told);
         told.optionalText("notes").ifPresent(notes::add);
+        agreedBesides(told).ifPresent(notes::add);
         told.optionalText("obtained").filter("told"::equals).ifPresent(any -> notes.add("Told, not measured by us."));
         assessment.looksAt(told.optionalText("place").orElse(null), lenses, screen.flag("laptop"), notes.isEmpty() ? null : String.join("\n", notes));
         Optional<Entry> day = told.entry("day");
@@ -148,6 +149,12 @@ class DemoWorkPlaces implements DemoVisitPart {
             }
         }
         return notes;
+    }
+
+    /** What was agreed that answers no finding, as a note. */
+    static Optional<String> agreedBesides(Entry told) {
+        List<String> actions = told.entries("actions").stream().filter(action -> !action.has("finding")).map(action -> action.text("action")).toList();
+        return actions.isEmpty() ? Optional.empty() : Optional.of("Agreed: " + String.join("; ", actions) + ".");
     }
 
     private boolean observed(String criterionId) {

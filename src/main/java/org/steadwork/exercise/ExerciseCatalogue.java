@@ -13,13 +13,14 @@ import java.util.Set;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.exercise.dayplan.Dose;
 import org.steadwork.exercise.dayplan.Exercise;
 import org.steadwork.exercise.dayplan.SuspensionRule;
 
 /** The exercises, conditions, ready sets and rules that ship as content; read once, wrong content stops the start. */
 @ApplicationScoped
-public class ExerciseCatalogue {
+public class ExerciseCatalogue implements ReadEarly {
 
     private final Map<String, Condition> conditions = CatalogueReader.conditions();
     private final Map<String, Exercise.Kind> kinds = CatalogueReader.kinds();

@@ -11,12 +11,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.steadwork.content.Content;
 import org.steadwork.content.PlainEntry;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.drawing.figure.ExerciseFigure;
 import org.steadwork.exercise.dayplan.Range;
 
 /** The figures of the exercises, drawn when first asked for; the usual ones are then kept. */
 @ApplicationScoped
-public class ExerciseFigures {
+public class ExerciseFigures implements ReadEarly {
 
     private final Map<String, ExerciseFigure> figures = read(Content.plain("exercises/poses.yaml"));
     private final Map<String, String> drawn = new ConcurrentHashMap<>();

@@ -22,7 +22,7 @@ public class Prescriptions implements PanacheRepository<Prescription> {
                 .setParameter(1, caseId).getResultStream().collect(Collectors.toSet());
     }
 
-    Optional<Prescription> inCase(long caseId, long id) {
+    public Optional<Prescription> inCase(long caseId, long id) {
         return find("caseFile.id = ?1 and id = ?2", caseId, id).firstResultOptional();
     }
 }

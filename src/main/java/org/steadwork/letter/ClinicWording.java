@@ -75,7 +75,7 @@ class ClinicWording {
             }
         }
         return new LetterKind(kind.key(), words.optionalText("title").orElse(kind.title()), words.optionalText("offer").orElse(kind.offer()), kind.recipients(),
-                kind.gate(), kind.seenFirst(), kind.suspendedBy(), kind.maxPages(), kind.readingGrade(), kind.must(), kind.mustNot(),
+                kind.gate(), kind.seenFirst(), kind.suspendedBy(), kind.endsCare(), kind.maxPages(), kind.readingGrade(), kind.must(), kind.mustNot(),
                 kind.sections().stream().map(section -> changed.getOrDefault(section.key(), section)).toList());
     }
 

@@ -16,6 +16,7 @@ import org.steadwork.letter.disclosure.Recipient;
  * @param gate           what must be on record before it can be signed
  * @param seenFirst      when the worker sees it
  * @param suspendedBy    suspension tokens of red flags that hold it back; empty when it can be signed at any time
+ * @param endsCare       whether it tells that treatment ends, so that it waits for what a discharge waits for
  * @param maxPages       pages it should not exceed, 1 or more; more is pointed out, not forbidden
  * @param readingGrade   school grade (United States) that the prose should not exceed; empty when no target is set
  * @param must           what it must say, for the clinician
@@ -23,7 +24,7 @@ import org.steadwork.letter.disclosure.Recipient;
  * @param sections       its sections in printed order
  */
 record LetterKind(String key, String title, String offer, Set<Recipient> recipients, GateRule gate, SeenFirst seenFirst,
-                  Set<String> suspendedBy, int maxPages, OptionalInt readingGrade, List<String> must, List<String> mustNot, List<SectionKind> sections) {
+                  Set<String> suspendedBy, boolean endsCare, int maxPages, OptionalInt readingGrade, List<String> must, List<String> mustNot, List<SectionKind> sections) {
 
     enum GateRule {
         NONE, CONSENT, CONSENT_OR_OVERRIDE

@@ -85,7 +85,7 @@ final class LetterKinds {
         }
         return new LetterKind(file.text("key"), file.text("title"), file.text("offer"), recipients,
                 file.constant("gate", GateRule.class), file.constant("seen_first", SeenFirst.class),
-                Set.copyOf(file.texts("suspended_by")), maxPages,
+                Set.copyOf(file.texts("suspended_by")), file.flag("ends_care"), maxPages,
                 file.has("reading_grade") ? OptionalInt.of(file.integer("reading_grade")) : OptionalInt.empty(), file.texts("must"), file.texts("must_not"), sections);
     }
 

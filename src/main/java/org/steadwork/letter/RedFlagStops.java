@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.Optional;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.redflag.DischargeBars;
 import org.steadwork.redflag.Flag;
 import org.steadwork.redflag.Flags;
 
@@ -18,10 +19,17 @@ class RedFlagStops implements LetterStops {
     Flags flags;
 
     @Inject
+    DischargeBars bars;
+
+    @Inject
     LetterContent content;
 
     @Override
     public Optional<String> stop(CaseFile file, LetterKind kind) {
+        Optional<String> discharge = kind.endsCare() ? bars.of(file).stream().findFirst().map(bar -> bar.substring(0, bar.length() - 1)) : Optional.empty();
+        if (discharge.isPresent()) {
+            return discharge;
+        }
         if (kind.suspendedBy().isEmpty()) {
             return Optional.empty();
         }

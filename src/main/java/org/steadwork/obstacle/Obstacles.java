@@ -9,11 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 
 /** The flags of the content and what the results of the risk screens mean, read and checked once when the application starts. */
 @Startup
 @ApplicationScoped
-public class Obstacles {
+public class Obstacles implements ReadEarly {
 
     private static final Set<String> TAGS = Set.of("S", "M", "CP", "P");
 

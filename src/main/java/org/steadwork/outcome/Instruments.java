@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.outcome.scoring.Grip;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.RangeOfMotion;
@@ -13,7 +14,7 @@ import org.steadwork.outcome.scoring.RangeOfMotion;
 /** The instruments the clinic can use, read and checked once when the application starts. */
 @Startup
 @ApplicationScoped
-public class Instruments {
+public class Instruments implements ReadEarly {
 
     private final Map<String, Instrument> byKey = InstrumentContent.read();
     private final Grip grip = MeasuredContent.grip();

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
@@ -25,7 +26,6 @@ import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseHead;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.CaseTab;
-import org.steadwork.exercise.OwnProgrammes;
 import org.steadwork.exercise.ExerciseCatalogue;
 import org.steadwork.exercise.SelfReports;
 import org.steadwork.exercise.SheetCard;
@@ -73,10 +73,10 @@ class OwnCasePages {
     SessionTicks ticks;
 
     @Inject
-    OwnReportTaking taking;
+    TickedWeeks ticked;
 
     @Inject
-    OwnProgrammes programmes;
+    OwnReportTaking taking;
 
     @Inject
     OwnActivityRatings activities;
@@ -199,7 +199,7 @@ class OwnCasePages {
     @Transactional
     public Response takeWeek(@RestPath long id) {
         CaseFile file = heads.find(id);
-        OwnWeeks weeks = weeks(file);
+        OwnWeeks weeks = ticked.of(file);
         LocalDate today = LocalDate.now(clock);
         for (OwnWeeks.Row row : weeks.rows()) {
             OwnWeeks.Cell cell = weeks.latest(row);
@@ -220,9 +220,10 @@ class OwnCasePages {
         LocalDate today = LocalDate.now(clock);
         Map<Long, OwnActivity> named = activities.activities(file.id()).stream().collect(Collectors.toMap(OwnActivity::id, Function.identity()));
         List<OwnCaseView.Report> told = reports.ofCase(file.id()).stream().map(report -> new OwnCaseView.Report(report, taking.words(report, named))).toList();
-        OwnWeeks weeks = weeks(file);
-        boolean ticked = weeks.rows().stream().flatMap(row -> row.cells().stream()).anyMatch(cell -> cell.adherence().done() > 0);
-        return new OwnCaseView(links.ofCase(file.id()).stream().map(link -> OwnCaseView.Link.of(link, today)).toList(), told, ticks.alarms(file.id()), weeks, ticked, names(file), form,
+        OwnWeeks weeks = ticked.of(file);
+        List<SessionTick> late = ticks.meanwhile(file.id(), today.minusWeeks(OwnWeeks.WEEKS).plusDays(1));
+        boolean any = weeks.rows().stream().flatMap(row -> row.cells().stream()).anyMatch(cell -> cell.adherence().done() > 0);
+        return new OwnCaseView(links.ofCase(file.id()).stream().map(link -> OwnCaseView.Link.of(link, today)).toList(), told, ticks.alarms(file.id()), late, weeks, any, names(file, late), form,
                 token == null ? null : address(token), token == null ? null : code(token), publicAddress.matches("https?://(localhost|127\\..*|\\[::1])(:\\d+)?"));
     }
 
@@ -234,18 +235,9 @@ class OwnCasePages {
         return QrDrawing.svg(address(token), "The address beside it as a code to scan");
     }
 
-    private OwnWeeks weeks(CaseFile file) {
-        LocalDate today = LocalDate.now(clock);
-        return OwnWeeks.of(programmes.of(file), ticks.since(file.id(), today.minusWeeks(OwnWeeks.WEEKS).plusDays(1)), today, firstLink(file));
-    }
-
-    private Map<String, String> names(CaseFile file) {
-        return ticks.alarms(file.id()).stream().map(tick -> tick.prescription().exerciseKey()).distinct()
+    private Map<String, String> names(CaseFile file, List<SessionTick> late) {
+        return Stream.concat(ticks.alarms(file.id()).stream(), late.stream()).map(tick -> tick.prescription().exerciseKey()).distinct()
                 .collect(Collectors.toMap(Function.identity(), key -> catalogue.find(key).map(Exercise::name).orElse(key)));
-    }
-
-    private LocalDate firstLink(CaseFile file) {
-        return links.ofCase(file.id()).stream().map(link -> LocalDate.ofInstant(link.madeAt(), clock.getZone())).min(LocalDate::compareTo).orElse(null);
     }
 
     private Form usual() {

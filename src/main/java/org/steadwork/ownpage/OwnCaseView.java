@@ -8,12 +8,13 @@ import org.steadwork.web.Form;
 /**
  * The patient's own page as the clinician sees it.
  *
+ * @param late    sessions of the last weeks told of exercises that were suspended or ended by then
  * @param names   names of the exercises by their key
  * @param address the link just made, once; null otherwise
  * @param code    its QR code; null otherwise
  * @param local   true when the address is one that no phone reaches
  */
-record OwnCaseView(List<Link> links, List<Report> reports, List<SessionTick> alarms, OwnWeeks weeks, boolean ticked, Map<String, String> names, Form form, String address, String code, boolean local) {
+record OwnCaseView(List<Link> links, List<Report> reports, List<SessionTick> alarms, List<SessionTick> late, OwnWeeks weeks, boolean ticked, Map<String, String> names, Form form, String address, String code, boolean local) {
 
     /** A link and how it stands. */
     record Link(OwnLink link, String state, boolean alive) {

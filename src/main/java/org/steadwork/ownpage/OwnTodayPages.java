@@ -56,6 +56,9 @@ class OwnTodayPages {
     SessionTicks ticks;
 
     @Inject
+    LateTicks late;
+
+    @Inject
     PainRise pain;
 
     @Inject
@@ -100,11 +103,13 @@ class OwnTodayPages {
             before(form, item, slot);
             after(form, item, slot);
         }));
+        late.check(stored.programme(), form);
         if (form.hasErrors()) {
             return Answers.unprocessable(Templates.ownToday(stored.with(form)));
         }
         Map<String, SessionTick> known = ticks.on(file.id(), day).stream().collect(Collectors.toMap(OwnToday::key, Function.identity()));
         stored.programme().items().forEach(item -> take(item, day, form, known));
+        late.take(file, stored.programme(), day, form, known);
         audit.record("ticked exercises", file.patient().id(), file.id(), "the patient, through the private link");
         return Answers.seeOther("/own/today");
     }

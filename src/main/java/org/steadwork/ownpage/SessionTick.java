@@ -2,6 +2,8 @@ package org.steadwork.ownpage;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.Id;
@@ -48,6 +50,9 @@ public class SessionTick {
 
     private boolean alarm;
 
+    @Enumerated(EnumType.STRING)
+    private Meanwhile meanwhile;
+
     @Column(name = "received_at")
     private Instant receivedAt;
 
@@ -89,6 +94,11 @@ public class SessionTick {
         receivedAt = now;
     }
 
+    /** Marks a session of an exercise that was not to be done any more on its day. */
+    void markAs(Meanwhile what) {
+        meanwhile = what;
+    }
+
     void takeBack() {
         takenBack = true;
         alarm = false;
@@ -127,6 +137,11 @@ public class SessionTick {
 
     public boolean takenBack() {
         return takenBack;
+    }
+
+    /** What had become of the exercise by then; null where it was given as usual. */
+    public Meanwhile meanwhile() {
+        return meanwhile;
     }
 
     public boolean alarm() {

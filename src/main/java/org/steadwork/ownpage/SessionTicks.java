@@ -18,7 +18,12 @@ public class SessionTicks implements PanacheRepository<SessionTick> {
 
     /** The ticks of a case from a day on that stand, the earliest first. */
     List<SessionTick> since(long caseId, LocalDate from) {
-        return list(OF_CASE + " and t.takenBack = false and t.doneOn >= ?2 order by t.doneOn, t.slot", caseId, from);
+        return list(OF_CASE + " and t.takenBack = false and t.meanwhile is null and t.doneOn >= ?2 order by t.doneOn, t.slot", caseId, from);
+    }
+
+    /** Sessions told of exercises that were suspended or ended by their day, from a day on. */
+    List<SessionTick> meanwhile(long caseId, LocalDate from) {
+        return list(OF_CASE + " and t.meanwhile is not null and t.takenBack = false and t.doneOn >= ?2 order by t.doneOn, t.slot", caseId, from);
     }
 
     /** Ticks of a case that call for a look and had none. */

@@ -14,6 +14,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashSet;
 import java.util.Objects;
 import java.util.Set;
@@ -194,8 +195,19 @@ public class Flag {
         return open() && urgency.demandsCall() && (latestCall == null || latestCall.isBefore(urgencySince));
     }
 
+    /** True for an open flag of two weeks or more urgent, until somebody called took the patient over since it came to that level. */
+    boolean holdsDischarge(Instant latestAccepted) {
+        return open() && urgency.atLeast(Urgency.URGENT_2_WEEKS) && (latestAccepted == null || latestAccepted.isBefore(urgencySince));
+    }
+
     public boolean open() {
         return closedAt == null;
+    }
+
+    /** True when it was raised by the end of a day and not closed by then. */
+    boolean openOn(LocalDate day) {
+        return !LocalDate.ofInstant(raisedAt, ZoneId.systemDefault()).isAfter(day)
+                && (open() || LocalDate.ofInstant(closedAt, ZoneId.systemDefault()).isAfter(day));
     }
 
     public boolean lowered() {

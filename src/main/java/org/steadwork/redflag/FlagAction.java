@@ -45,6 +45,8 @@ public class FlagAction {
 
     private String said;
 
+    private boolean accepted;
+
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "recorded_by_id")
     private Account recordedBy;
@@ -55,12 +57,14 @@ public class FlagAction {
     protected FlagAction() {
     }
 
-    public FlagAction(CaseFile caseFile, String called, String role, LocalDateTime calledAt, String said, Account by, Instant now) {
+    /** @param accepted whether the person called took the patient over */
+    public FlagAction(CaseFile caseFile, String called, String role, LocalDateTime calledAt, String said, boolean accepted, Account by, Instant now) {
         this.caseFile = caseFile;
         this.called = called;
         this.role = role;
         this.calledAt = calledAt;
         this.said = said;
+        this.accepted = accepted;
         this.recordedBy = by;
         this.recordedAt = now;
     }
@@ -80,6 +84,11 @@ public class FlagAction {
 
     public String said() {
         return said;
+    }
+
+    /** True when the person called took the patient over. */
+    public boolean accepted() {
+        return accepted;
     }
 
     public Account recordedBy() {

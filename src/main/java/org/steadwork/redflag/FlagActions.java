@@ -19,4 +19,10 @@ public class FlagActions implements PanacheRepository<FlagAction> {
         return getEntityManager().createQuery("select max(a.recordedAt) from FlagAction a where a.caseFile.id = ?1", Instant.class)
                 .setParameter(1, caseId).getSingleResult();
     }
+
+    /** When somebody who was called last took the patient over, or null. */
+    Instant latestAccepted(long caseId) {
+        return getEntityManager().createQuery("select max(a.recordedAt) from FlagAction a where a.caseFile.id = ?1 and a.accepted", Instant.class)
+                .setParameter(1, caseId).getSingleResult();
+    }
 }

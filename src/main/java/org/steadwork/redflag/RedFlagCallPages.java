@@ -71,7 +71,7 @@ class RedFlagCallPages {
         if (form.hasErrors()) {
             return Answers.unprocessable(again(file, form));
         }
-        calls.persist(new FlagAction(file, called, role, day.atTime(time), said, account.get(), clock.instant()));
+        calls.persist(new FlagAction(file, called, role, day.atTime(time), said, form.ticked("accepted"), account.get(), clock.instant()));
         audit.record("recorded red-flag call", file.patient().id(), id, null);
         return Answers.seeOther(CaseTab.RED_FLAGS.href(id) + "#calls");
     }

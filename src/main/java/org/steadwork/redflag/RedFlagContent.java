@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.redflag.rules.Catalogue;
 import org.steadwork.redflag.rules.PublishedRule;
 import org.steadwork.redflag.rules.Screening;
@@ -19,7 +20,7 @@ import org.steadwork.redflag.rules.Urgency;
 /** The red-flag content, read once at the start: catalogue, words of levels and suspensions, published rules, safety net. */
 @Startup
 @Singleton
-class RedFlagContent {
+class RedFlagContent implements ReadEarly {
 
     /** What a level asks for, in words. */
     record LevelWords(String name, String headline, String meaning, String contactWithin, String recipient, List<String> tell) {

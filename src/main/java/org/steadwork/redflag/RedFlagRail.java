@@ -10,6 +10,7 @@ import java.util.Set;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CasePart;
 import org.steadwork.casefile.CaseTab;
+import org.steadwork.casefile.Visits;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.Dates;
@@ -30,6 +31,12 @@ class RedFlagRail implements CasePart {
 
     @Inject
     ReportedRegions reported;
+
+    @Inject
+    DischargeBars discharge;
+
+    @Inject
+    Visits visits;
 
     private Long loadedFor;
     private List<Flag> all;
@@ -86,8 +93,7 @@ class RedFlagRail implements CasePart {
     @Override
     public List<String> closingBars(CaseFile file) {
         load(file);
-        return all.stream().filter(flag -> flag.open() && flag.urgency().atLeast(Urgency.URGENT_2_WEEKS))
-                .map(flag -> "Red flag open: " + sentence(flag) + ".").toList();
+        return discharge.of(file, visits.lastAttended(file.id()), all, latest);
     }
 
     List<Flag> flags(CaseFile file) {

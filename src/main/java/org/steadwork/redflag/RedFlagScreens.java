@@ -2,6 +2,7 @@ package org.steadwork.redflag;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +14,12 @@ public class RedFlagScreens implements PanacheRepository<RedFlagScreen> {
     public Optional<RedFlagScreen> latest(long caseId) {
         return find("from RedFlagScreen s left join fetch s.answers left join fetch s.signedBy join fetch s.begunBy where s.id ="
                 + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = ?1)", caseId).stream().findFirst();
+    }
+
+    /** The newest screen of a case up to a day, with its answers. */
+    Optional<RedFlagScreen> latest(long caseId, LocalDate until) {
+        return find("from RedFlagScreen s left join fetch s.answers left join fetch s.signedBy join fetch s.begunBy where s.id ="
+                + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = ?1 and n.screenedOn <= ?2)", caseId, until).stream().findFirst();
     }
 
     Optional<RedFlagScreen> withAnswers(long caseId, long screenId) {

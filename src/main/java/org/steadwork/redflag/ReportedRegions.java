@@ -2,6 +2,7 @@ package org.steadwork.redflag;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -30,6 +31,12 @@ class ReportedRegions {
     /** Regions reported that a signed screen of the case did not ask about; a screen without regions asked about every one. */
     Set<String> notAskedIn(RedFlagScreen screen) {
         return screen.signed() && !screen.regions().isEmpty() ? notAskedIn(screen, of(screen.caseFile().id())) : Set.of();
+    }
+
+    /** The same, of what was reported up to a day. */
+    Set<String> notAskedIn(RedFlagScreen screen, LocalDate until) {
+        return screen.signed() && !screen.regions().isEmpty()
+                ? notAskedIn(screen, known(reports.regionsReported(screen.caseFile().id(), until))) : Set.of();
     }
 
     static Set<String> notAskedIn(RedFlagScreen screen, Set<String> reported) {

@@ -67,6 +67,9 @@ record NoteDraft(String subjective, String objective, String assessment, String 
         if (!around.programme().isEmpty()) {
             lines.add("Exercises: " + String.join("; ", around.programme()) + ".");
         }
+        if (!around.ticked().isEmpty()) {
+            lines.add("Ticked at home in the week before, patient-reported: " + String.join("; ", around.ticked()) + ".");
+        }
         if (!around.putRight().isEmpty()) {
             lines.add("Put right at the work place: " + String.join("; ", around.putRight()) + ".");
         }

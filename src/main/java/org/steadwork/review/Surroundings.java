@@ -14,6 +14,7 @@ import org.steadwork.exercise.Prescription;
 import org.steadwork.exercise.Prescriptions;
 import org.steadwork.exercise.dayplan.Adherence;
 import org.steadwork.exercise.dayplan.Exercise;
+import org.steadwork.ownpage.TickedWeeks;
 import org.steadwork.redflag.CaseStatus;
 import org.steadwork.redflag.RedFlags;
 import org.steadwork.web.Dates;
@@ -39,6 +40,9 @@ class Surroundings {
     ExerciseCatalogue catalogue;
 
     @Inject
+    TickedWeeks ticked;
+
+    @Inject
     Findings findings;
 
     @Inject
@@ -54,8 +58,12 @@ class Surroundings {
     record FindingRow(String field, String label, String stage) {
     }
 
-    /** What stands around a review, in lines ready to be shown and drafted. */
-    record Lines(List<String> programme, List<FindingRow> findings, List<String> putRight, String redFlags) {
+    /**
+     * What stands around a review, in lines ready to be shown and drafted.
+     *
+     * @param ticked what the patient ticked at home in the week before, with its gaps; patient-reported
+     */
+    record Lines(List<String> programme, List<String> ticked, List<FindingRow> findings, List<String> putRight, String redFlags) {
     }
 
     Lines of(CaseFile file, LocalDate day) {
@@ -63,7 +71,7 @@ class Surroundings {
         List<FindingRow> rows = all.stream().filter(finding -> finding.stage() != FindingStage.CHECKED || day.equals(finding.checkedOn()))
                 .map(this::row).toList();
         List<String> putRight = all.stream().filter(finding -> day.equals(finding.doneOn()) || day.equals(finding.checkedOn())).map(this::label).toList();
-        return new Lines(programme(file, day), rows, putRight, redFlags(redFlags.status(file.id())));
+        return new Lines(programme(file, day), ticked.lines(file, day), rows, putRight, redFlags(redFlags.status(file.id(), day)));
     }
 
     /** Marks the findings ticked in the form as put right on a day. */

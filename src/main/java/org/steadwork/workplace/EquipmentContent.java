@@ -9,13 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.workplace.fit.BodyMeasure;
 import org.steadwork.workplace.fit.Equipment;
 
 /** The words for what can be asked for, read once; a wrong or missing entry stops the start. */
 @Startup
 @Singleton
-class EquipmentContent {
+class EquipmentContent implements ReadEarly {
 
     private static final String PATH = "workplace/equipment.yaml";
 

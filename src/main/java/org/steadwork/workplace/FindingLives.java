@@ -48,8 +48,17 @@ public class FindingLives {
      * @param with who agreed; needed for {@link FindingStage#AGREED}, left out otherwise
      */
     public void record(Finding finding, FindingStage stage, LocalDate on, String with) {
+        record(finding, stage, on, with, account.displayName());
+    }
+
+    /**
+     * Records a step for somebody; call within a transaction.
+     *
+     * @param by who records it, as shown
+     */
+    public void record(Finding finding, FindingStage stage, LocalDate on, String with, String by) {
         FindingStep step = new FindingStep(finding, stage, on, stage == FindingStage.AGREED ? with : null);
-        step.recorded(account.displayName(), Instant.now(clock));
+        step.recorded(by, Instant.now(clock));
         finding.takes(step);
         db.persist(step);
     }

@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 
 /** What is read off a desk from above, from content; a wrong or missing entry stops the start. */
 @Startup
 @Singleton
-class PlanContent {
+class PlanContent implements ReadEarly {
 
     private static final String PATH = "workplace/plan.yaml";
 

@@ -9,13 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.workplace.fit.Band;
 import org.steadwork.workplace.fit.Criterion;
 
 /** The sizes that the register keeps, read once; a wrong entry stops the start. */
 @Startup
 @Singleton
-class RegisterContent {
+class RegisterContent implements ReadEarly {
 
     private final Map<String, RegisterSize> sizes = new LinkedHashMap<>();
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.steadwork.content.ReadEarly;
 import org.steadwork.workplace.fit.BodyEstimates;
 import org.steadwork.workplace.fit.BodyGroup;
 import org.steadwork.workplace.fit.BodyMeasure;
@@ -21,7 +22,7 @@ import org.steadwork.workplace.fit.Targets;
 /** The content about work places, read once; a wrong entry stops the start. */
 @Startup
 @Singleton
-public class WorkplaceContent {
+public class WorkplaceContent implements ReadEarly {
 
     private final Targets targets = FitContent.targets();
     private final BodyEstimates estimates = AnthropometryContent.estimates();

@@ -40,6 +40,9 @@ class CaseFilePagesTest {
         long id = cases.open("Idris", "Quennell");
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
         String close = "/cases/" + id + "/close";
+        // nobody was seen, so that no red-flag screen is wanted before the discharge
+        visitor.open("/cases/" + id + "/attendance");
+        visitor.submit("/cases/" + id + "/attendance", Map.of("number", "1", "attendance", "missed"));
         visitor.open(close);
         visitor.submit(close, Map.of("closedOn", "10 Apr 2026"));
         assertEquals(422, visitor.status());

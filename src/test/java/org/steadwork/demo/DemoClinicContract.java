@@ -13,6 +13,7 @@ import jakarta.persistence.PersistenceException;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.DemoPassword;
@@ -24,6 +25,8 @@ import org.steadwork.casefile.VisitKind;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.journey.Guest;
+import org.steadwork.redflag.RedFlags;
+import org.steadwork.redflag.rules.Urgency;
 
 /** What must hold of the demo clinic, and with it of everything that is stored, on every database the product serves. */
 abstract class DemoClinicContract {
@@ -36,6 +39,9 @@ abstract class DemoClinicContract {
 
     @Inject
     DemoLoader loader;
+
+    @Inject
+    RedFlags redFlags;
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");
 
@@ -91,6 +97,16 @@ abstract class DemoClinicContract {
             guest.open(CaseTab.LETTERS.href(caseOf(demo).id())).expect(200);
             assertEquals(sent, guest.page().select("td[data-label=State]").eachText().stream().filter("signed"::equals).count(), key);
         }
+    }
+
+    /** The sciatica case: the bladder flag was raised on 10 May and closed on the 11th. */
+    @Test
+    void theRedFlagsOfAnEarlierVisitAreThoseOfItsDay() {
+        long id = caseOf(Content.yaml("demo/demo-03.yaml")).id();
+        assertEquals(Optional.of(Urgency.EMERGENCY_NOW), redFlags.status(id, LocalDate.of(2030, 5, 10)).highestOpen());
+        assertEquals(Optional.of(LocalDate.of(2030, 5, 10)), redFlags.status(id, LocalDate.of(2030, 5, 10)).screenedOn());
+        assertTrue(redFlags.status(id, LocalDate.of(2030, 5, 9)).highestOpen().isEmpty());
+        assertTrue(redFlags.status(id, LocalDate.of(2030, 5, 11)).highestOpen().filter(Urgency.EMERGENCY_NOW::equals).isEmpty(), "closed on that day");
     }
 
     @Test

@@ -98,7 +98,11 @@ class DemoFilesTest {
                 page.entries("sessions").forEach(session -> known(EXERCISES, session.entry("done").orElseThrow().keys(), session));
                 page.entries("reports").forEach(report -> known(ZONES, keys(report.entries("zones"), "zone"), report));
             });
-            visit.entry("workplace").ifPresent(place -> known(CRITERIA, place.texts("findings"), place));
+            visit.entry("workplace").ifPresent(place -> {
+                known(CRITERIA, place.texts("findings"), place);
+                place.entries("actions").stream().filter(action -> action.has("finding"))
+                        .forEach(action -> known(Set.copyOf(place.texts("findings")), List.of(action.text("finding")), action));
+            });
             visit.entry("expected").ifPresent(expected -> {
                 known(TOKENS, expected.texts("suspended"), expected);
                 known(TOKENS, expected.texts("not_suspended"), expected);

@@ -32,7 +32,8 @@ final class VignetteWalk {
             "note_unsigned", Pattern.compile("^Unsigned.*The note of visit"), "letter_unsigned", Pattern.compile("^Unsigned.*drafted and not signed"),
             "got_worse", Pattern.compile("^Got worse"), "flag_open", Pattern.compile("(Record who saw them|Look at the flag|Record the call)"));
     private static final List<WalkStep> STEPS = List.of(new VisitStep(), new SymptomStep(), new RedFlagStep(),
-            new WorkPlaceStep(), new MapStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new WorkPlanStep(), new NoteStep(), new CourseStep(),
+            new WorkPlaceStep(), new ActionStep(), new MapStep(), new ProgrammeStep(), new FlagCallStep(), new OutcomeStep(), new WorkPlanStep(),
+            FlagCloseStep::beforeADischarge, new NoteStep(), new CourseStep(),
             new LetterStep(), new FlagCloseStep(), new CloseStep());
 
     private final Entry clinic = Content.yaml("demo/clinic.yaml");

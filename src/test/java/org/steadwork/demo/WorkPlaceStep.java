@@ -8,7 +8,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 import org.steadwork.journey.FilledForm;
@@ -38,7 +40,10 @@ final class WorkPlaceStep implements WalkStep {
             form.untickAll("laptopAlone").set("laptop_top", "").set(DemoWorkPlaces.LAPTOP_HOURS, "");
         }
         told.optionalText("place").ifPresent(place -> form.set("place", place));
-        told.optionalText("notes").ifPresent(notes -> form.set("notes", notes));
+        String notes = Stream.of(told.optionalText("notes"), DemoWorkPlaces.agreedBesides(told)).flatMap(Optional::stream).collect(Collectors.joining("\n"));
+        if (!notes.isEmpty()) {
+            form.set("notes", notes);
+        }
         told.entry("person").ifPresent(person -> person.keys().forEach(key -> form.set(key, person.text(key))));
         enter(form, told, "seat", DemoWorkPlaces.SEAT);
         enter(form, told, "keyboard", DemoWorkPlaces.KEYBOARD);

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
@@ -33,6 +34,9 @@ import org.steadwork.letter.disclosure.InformationCategory;
 import org.steadwork.letter.disclosure.Recipient;
 import org.steadwork.letter.disclosure.Rule;
 import org.steadwork.letter.pdf.PrintedPages;
+import org.steadwork.obstacle.Obstacle;
+import org.steadwork.obstacle.ObstacleAnswer;
+import org.steadwork.obstacle.Obstacles;
 import org.steadwork.people.Correspondent;
 import org.steadwork.people.Employer;
 
@@ -62,6 +66,9 @@ class DisclosureOverDemoTest {
 
     @Inject
     LetterDrawings drawings;
+
+    @Inject
+    Obstacles obstacles;
 
     @Inject
     Clock clock;
@@ -149,6 +156,32 @@ class DisclosureOverDemoTest {
             }
         }
         assertTrue(drawn > 0, "no demo case has a desk to draw");
+    }
+
+    /** Psychosocial obstacles change the plan and are never told to an employer, whatever was ticked: neither the clinic's words nor the content's. */
+    @Test
+    @Transactional
+    public void noEmployerLetterHoldsAnObstacle() {
+        Account author = db.createQuery("from Account a order by a.id", Account.class).setMaxResults(1).getSingleResult();
+        List<ObstacleAnswer> noted = db.createQuery("from ObstacleAnswer a join fetch a.caseFile c join fetch c.patient order by a.id", ObstacleAnswer.class)
+                .getResultList().stream().filter(ObstacleAnswer::present).toList();
+        assertTrue(noted.size() > 3, noted.size() + " obstacles in the demo");
+        for (CaseFile file : noted.stream().map(ObstacleAnswer::caseFile).distinct().toList()) {
+            List<LetterFact> facts = desk.facts(file);
+            for (LetterKind kind : content.kinds()) {
+                if (kind.recipients().contains(Recipient.EMPLOYER)) {
+                    String text = text(file, kind, Recipient.EMPLOYER, EnumSet.allOf(InformationCategory.class), facts, author);
+                    noted.stream().filter(answer -> answer.caseFile().equals(file)).flatMap(answer -> told(answer).stream())
+                            .forEach(words -> assertFalse(text.contains(words), file.patient().name() + ", " + kind.key() + ": '" + words + "' in " + text));
+                }
+            }
+        }
+    }
+
+    private Set<String> told(ObstacleAnswer answer) {
+        Obstacle obstacle = obstacles.find(answer.obstacle()).orElseThrow();
+        return Stream.of(obstacle.name(), obstacle.listen(), obstacle.plan(), answer.words()).filter(words -> words != null && !words.isBlank())
+                .map(DisclosureOverDemoTest::plain).collect(Collectors.toSet());
     }
 
     private List<Set<InformationCategory>> states(Recipient recipient) {

@@ -12,11 +12,14 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
+import org.steadwork.body.BodyRegion;
+import org.steadwork.exercise.TestHolds;
 import org.steadwork.web.TestAccounts;
 import org.steadwork.web.TestCases;
 import org.steadwork.web.Visitor;
@@ -33,6 +36,9 @@ class OwnPagesTest {
 
     @Inject
     TestCases cases;
+
+    @Inject
+    TestHolds holds;
 
     @Inject
     EntityManager db;
@@ -292,6 +298,43 @@ class OwnPagesTest {
         clinician.open(path + "/own-page");
         clinician.submit(path + "/own-page/week", Map.of());
         assertTrue(clinician.page().text().contains(sessions.size() + " of "), clinician.page().text());
+    }
+
+    @Test
+    void theReviewShowsWhatWasTickedWithItsGaps() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        patient.submit("/own/today", everySession(patient, "3"), Map.of("done", sessions));
+        clinician.open(path + "/visits");
+        clinician.submit(path + "/visits", Map.of("visitedOn", LocalDate.now().toString()));
+        String review = clinician.page().text();
+        assertTrue(review.contains("Ticked at home"), review);
+        assertTrue(review.contains("Shoulder rolls"), review);
+        assertTrue(review.matches("(?s).*Shoulder rolls[^:]*: " + sessions.size() + " of \\d+ sessions, (every day|nothing on \\d of \\d days?), pain after up to 3.*"), review);
+    }
+
+    @Test
+    void sessionsOfWhatWasSuspendedOrEndedMeanwhileAreKeptAndMarked() {
+        Visitor patient = patient(link());
+        List<String> sessions = patient.page().select("input[name=done]").eachAttr("value");
+        long id = Long.parseLong(path.substring("/cases/".length()));
+        holds.suspend(id, "all_treatment", Set.of(BodyRegion.NECK), "A test holds it back");
+        patient.submit("/own/today", everySession(patient, "4"), Map.of("done", sessions));
+        assertEquals(200, patient.status());
+        assertEquals(sessions.size(), ticks(), "nothing told is lost");
+        String page = clinician.open(path + "/own-page").text();
+        assertTrue(page.contains("Done though it was suspended or ended"), page);
+        assertTrue(page.contains("suspended by a red flag: pain after 4"), page);
+        patient.open("/own/today");
+        assertTrue(patient.page().select("input[name=done]").isEmpty(), "what is suspended is not offered");
+    }
+
+    @Test
+    void aSessionOfAnotherCaseOrOfNoExerciseIsNotTaken() {
+        Visitor patient = patient(link());
+        patient.submit("/own/today", Map.of(), Map.of("done", List.of("999999999-1", "1-0", "x", "999999999999999999999-1")));
+        assertEquals(200, patient.status());
+        assertEquals(0, ticks());
     }
 
     @Test

@@ -19,7 +19,11 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
+import org.steadwork.casefile.Attendance;
+import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseHeads;
+import org.steadwork.casefile.VisitKind;
+import org.steadwork.casefile.Visits;
 import org.steadwork.redflag.rules.Urgency;
 import org.steadwork.redflag.rules.Verdict;
 import org.steadwork.web.TestAccounts;
@@ -54,6 +58,12 @@ class RedFlagPagesTest {
 
     @Inject
     RedFlagRail rail;
+
+    @Inject
+    DischargeBars discharge;
+
+    @Inject
+    Visits visits;
 
     @Inject
     EntityManager db;
@@ -421,6 +431,56 @@ class RedFlagPagesTest {
         assertTrue(closing.toString().contains("Clumsy hands"), closing.toString());
     }
 
+    /** Safety rule 8: the questions are asked again before discharge; the visit of the case was long ago. */
+    @Test
+    void aDischargeWaitsUntilTheQuestionsWereAskedAtTheLastVisitAndTheScreenIsSigned() {
+        assertTrue(discharge().toString().contains("Ask the red-flag questions again before the discharge"), discharge().toString());
+        answerDue(Map.of());
+        assertTrue(discharge().toString().contains("Sign the red-flag screen"), discharge().toString());
+        sign();
+        assertEquals(List.of(), discharge());
+        QuarkusTransaction.requiringNew().run(() -> visits.add(db.getReference(CaseFile.class, id), LocalDate.now().plusDays(1), VisitKind.DISCHARGE, Attendance.ATTENDED));
+        assertTrue(discharge().toString().contains("the last time was"), discharge().toString());
+        clinician.open("/cases/" + id + "/close");
+        assertTrue(clinician.page().text().contains("Ask the red-flag questions again before the discharge"), clinician.page().text());
+    }
+
+    @Test
+    void anUrgentFlagHoldsTheDischargeUntilItsReceiverTookThePatientOver() {
+        cordSigns();
+        sign();
+        assertTrue(discharge().toString().contains("Red flag open"), discharge().toString());
+        recordCall();
+        assertFalse(discharge().isEmpty(), "told is not accepted");
+        clinician.submit(page() + "/calls", Map.of("called", "Dr A. Demo", "said", "Takes her over.", "accepted", "yes"));
+        assertEquals(200, clinician.status());
+        assertTrue(clinician.page().select(".timeline").text().contains("Took the patient over."), clinician.page().select(".timeline").text());
+        assertEquals(List.of(), discharge());
+        level("nk_cord_hands", Map.of("level", "emergency_now"));
+        assertTrue(discharge().toString().contains("Clumsy hands"), "what got worse since was not accepted: " + discharge());
+    }
+
+    @Test
+    void theNoteOfADischargeVisitWaitsForTheSameThings() {
+        int number = QuarkusTransaction.requiringNew().call(() -> visits.add(db.getReference(CaseFile.class, id), LocalDate.now(), VisitKind.DISCHARGE,
+                Attendance.ATTENDED).number());
+        assertTrue(clinician.open("/cases/" + id + "/visits/" + number).text().contains("Ask the red-flag questions again before the discharge"),
+                clinician.page().text());
+        answerDue(Map.of());
+        sign();
+        assertFalse(clinician.open("/cases/" + id + "/visits/" + number).text().contains("before the discharge"), clinician.page().text());
+    }
+
+    @Test
+    void anEarlierDayDoesNotKnowWhatWasAskedAndFoundLater() {
+        answerDue(Map.of("answer.nk_cord_hands", "yes"));
+        assertEquals(Verdict.POSITIVE, status().verdict());
+        CaseStatus before = QuarkusTransaction.requiringNew().call(() -> redFlags.status(id, LocalDate.now().minusDays(1)));
+        assertEquals(Verdict.INCOMPLETE, before.verdict());
+        assertTrue(before.screenedOn().isEmpty() && before.highestOpen().isEmpty(), before.toString());
+        assertEquals(status(), QuarkusTransaction.requiringNew().call(() -> redFlags.status(id, LocalDate.now())));
+    }
+
     @Test
     void noMeaningfulChangeAsksForTheFullScreenAgain() {
         answerDue(Map.of("answer.fact_no_change_6_weeks", "yes"));
@@ -518,6 +578,10 @@ class RedFlagPagesTest {
 
     private Set<String> inForce() {
         return QuarkusTransaction.requiringNew().call(() -> suspensions.inForce(id));
+    }
+
+    private List<String> discharge() {
+        return QuarkusTransaction.requiringNew().call(() -> discharge.of(heads.find(id)));
     }
 
     private List<String> bars() {
