@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.steadwork.casefile.Attention;
+import org.steadwork.casefile.CaseScope;
 
 /** Gathers Today from every feature that can tell what needs attention. */
 @ApplicationScoped
@@ -28,7 +29,7 @@ class Worklists {
     EntityManager db;
 
     Worklist on(LocalDate today) {
-        List<Attention.Entry> all = sources.stream().flatMap(source -> source.entries(today).stream())
+        List<Attention.Entry> all = sources.stream().flatMap(source -> source.entries(today, CaseScope.all()).stream())
                 .sorted(Comparator.comparing(Worklists::weight).thenComparing(Attention.Entry::since).thenComparing(Attention.Entry::patient)).toList();
         Map<Long, CaseName> names = names(all.stream().map(Attention.Entry::caseId).distinct().toList());
         List<Worklist.Row> rows = all.stream().map(entry -> row(entry, names.get(entry.caseId()))).toList();
