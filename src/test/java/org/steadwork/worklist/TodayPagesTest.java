@@ -66,13 +66,15 @@ class TodayPagesTest {
     @Test
     void theNumberOfQueriesDoesNotGrowWithTheWorklist() {
         cases.open("Viola", "Wardle-Yeo");
+        queries(); // writes what is new, in as many statements as there are rows
         long few = queries();
         List.of("Xenia", "Yseult", "Zelda").forEach(name -> cases.open(name, "Wardle-Yeo"));
+        queries();
         assertEquals(few, queries());
     }
 
     private long queries() {
-        return statements.during(() -> QuarkusTransaction.requiringNew().run(() -> worklists.on(LocalDate.now())));
+        return statements.during(() -> QuarkusTransaction.requiringNew().run(() -> worklists.on(LocalDate.now(), new Filter(new Whose(null, Whose.ALL), "", null, 1))));
     }
 
     private String fileNumber(long id) {
