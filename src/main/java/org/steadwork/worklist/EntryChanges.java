@@ -42,12 +42,12 @@ class EntryChanges {
     EntityManager db;
 
     /** @param seenEvent the last line of the audit trail that the list knew of: what cleared an entry was done after it */
-    void apply(List<Attention.Entry> told, CaseScope scope, LocalDate today, Instant now, long seenEvent) {
+    void apply(Asking.Told told, CaseScope scope, LocalDate today, Instant now, long seenEvent) {
         Map<Key, WorklistEntry> standing = new HashMap<>();
         scope.bind(db.createQuery("select e from WorklistEntry e join e.caseFile c where e.clearedOn is null and " + scope.any("c"), WorklistEntry.class)).getResultList()
                 .forEach(entry -> standing.put(Key.of(entry), entry));
         Map<Key, Attention.Entry> coming = new HashMap<>();
-        for (Attention.Entry entry : told) {
+        for (Attention.Entry entry : told.entries()) {
             WorklistEntry known = standing.remove(Key.of(entry));
             if (known != null) {
                 known.says(entry);
@@ -56,7 +56,7 @@ class EntryChanges {
             }
         }
         come(coming, now);
-        leave(standing.values(), today, now, seenEvent);
+        leave(standing.values().stream().filter(entry -> !told.silent().contains(entry.rule())).toList(), today, now, seenEvent);
         Set<Long> flagged = new HashSet<>();
         coming.values().stream().filter(entry -> entry.rule().flag()).forEach(entry -> flagged.add(entry.caseId()));
         wake(scope, today, now, flagged);

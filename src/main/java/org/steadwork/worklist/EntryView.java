@@ -1,6 +1,5 @@
 package org.steadwork.worklist;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.steadwork.casefile.AttentionRule;
 
@@ -21,9 +20,8 @@ record EntryView(WorklistEntry entry, AttentionRule rule, List<Snooze> trail) {
     }
 
     public List<Figure> figures() {
-        List<Figure> figures = new ArrayList<>();
-        entry.facts().forEach((key, value) -> figures.add(new Figure(rule == null ? key : rule.facts().getOrDefault(key, key), value)));
-        return figures;
+        return rule == null ? List.of() : rule.facts().entrySet().stream().filter(fact -> entry.facts().containsKey(fact.getKey()))
+                .map(fact -> new Figure(fact.getValue(), entry.facts().get(fact.getKey()))).toList();
     }
 
     /** The snooze that holds, or null. */

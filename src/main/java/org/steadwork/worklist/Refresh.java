@@ -30,6 +30,7 @@ class Refresh {
     private static final int OVERLAP = 200;
     /** From so many changed cases on, looking at all of them is the simpler question. */
     private static final int MANY = 500;
+    private static final int TRIES = 2;
     private static final Duration OLDEST = Duration.ofHours(1);
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final int LONGEST_SECONDS = 300;
@@ -51,37 +52,41 @@ class Refresh {
 
     private final ReentrantLock oneAtATime = new ReentrantLock();
 
-    /** Brings the list up to date for a day. */
-    void run(LocalDate today) {
-        run(today, false);
+    /** Brings the list up to date for a day; returns false when a feature could not tell, so that something may be missing. */
+    boolean run(LocalDate today) {
+        return run(today, false);
     }
 
-    /** As {@link #run(LocalDate)} for a page that shows the list all the same when it fails: returns whether it is up to date. */
+    /**
+     * As {@link #run(LocalDate)} for a page that shows the list all the same when it fails: returns whether it is up to date. It tries
+     * twice, since somebody may put an entry off at the same moment.
+     */
     boolean tried(LocalDate today) {
-        try {
-            run(today);
-            return true;
-        } catch (RuntimeException e) {
-            LOG.error("Today was not brought up to date", e);
-            return false;
+        for (int left = TRIES; left > 0; left--) {
+            try {
+                return run(today);
+            } catch (RuntimeException e) {
+                LOG.errorf(e, "Today was not brought up to date, tries left: %d", left - 1);
+            }
         }
+        return false;
     }
 
     /** Does so after a look at all open cases, whatever their number. */
-    void runWhole(LocalDate today) {
-        run(today, true);
+    boolean runWhole(LocalDate today) {
+        return run(today, true);
     }
 
-    private void run(LocalDate today, boolean whole) {
+    private boolean run(LocalDate today, boolean whole) {
         oneAtATime.lock();
         try {
-            QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).run(() -> refresh(today, whole));
+            return QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(() -> refresh(today, whole));
         } finally {
             oneAtATime.unlock();
         }
     }
 
-    private void refresh(LocalDate today, boolean asked) {
+    private boolean refresh(LocalDate today, boolean asked) {
         Instant now = Instant.now(clock);
         // held to the end, so that two processes on one database do not write the same entry twice
         WorklistState state = db.find(WorklistState.class, WorklistState.ONLY, LockModeType.PESSIMISTIC_WRITE);
@@ -92,9 +97,14 @@ class Refresh {
         whole |= changed.size() > MANY;
         if (whole || !changed.isEmpty()) {
             CaseScope scope = whole ? CaseScope.all() : CaseScope.of(changed);
-            changes.apply(asking.entries(today, scope), scope, today, now, seen);
+            Asking.Told told = asking.entries(today, scope);
+            changes.apply(told, scope, today, now, seen);
+            if (!told.whole()) {
+                return false; // nothing is noted, so that the same cases are asked about again next time
+            }
         }
-        note(db.find(WorklistState.class, WorklistState.ONLY), today, last, whole ? now : null);
+        note(state, today, last, whole ? now : null);
+        return true;
     }
 
     /** The clock of a demo may begin anew, so a look in the future is an old one too. */

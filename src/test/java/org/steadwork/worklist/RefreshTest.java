@@ -84,6 +84,24 @@ class RefreshTest {
         assertTrue(list(id).cleared().rows().isEmpty());
     }
 
+    @Test
+    void aFeatureThatFailsIsSaidAndTakesNothingFromTheOthers() {
+        long id = cases.open("Silent-Feature");
+        list(id);
+        SilentAttention.fails = true;
+        try {
+            cases.flag(id, cases.screen(id, TODAY, "POSITIVE", "", true), "SAME_DAY", TODAY);
+            Worklist list = list(id);
+            assertFalse(list.upToDate());
+            assertTrue(list.rows().stream().anyMatch(entry -> entry.rule().equals("red_flag_call")), "the others are asked all the same");
+            assertTrue(accounts.visitor(Role.CLINICIAN).open("/").text().contains("This list may be out of date"));
+            assertTrue(accounts.visitor(Role.LEAD).open("/team").text().contains("This list may be out of date"));
+        } finally {
+            SilentAttention.fails = false;
+        }
+        assertTrue(list(id).upToDate());
+    }
+
     /** In a clinic too large to be looked at wholly each time, a case comes up to date by its line in the audit trail. */
     @Test
     void aLargeClinicIsLookedAtWhereSomethingWasDone() {
@@ -147,7 +165,7 @@ class RefreshTest {
     @Test
     void oneSeesOnesOwnCasesAndWhatIsForNowInAll() {
         long theirs = cases.open("Mine-Not");
-        cases.flag(theirs, cases.screen(theirs, TODAY, "RAISED", "", true), "SAME_DAY", TODAY);
+        cases.flag(theirs, cases.screen(theirs, TODAY, "POSITIVE", "", true), "SAME_DAY", TODAY);
         Worklist mine = worklists.on(TODAY, new Filter(new Whose(accounts.of(Role.LEAD).id(), Whose.MINE), "", theirs, 1));
         assertEquals(List.of("red_flag_call"), mine.rows().stream().map(WorklistEntry::rule).toList());
         Visitor lead = accounts.visitor(Role.LEAD);

@@ -117,7 +117,7 @@ class SnoozeTest {
     @Test
     void aFlagWaitingForACallCannotBePutOffAndASeenOneForTheDayAlone() {
         long id = caseWithoutReview("Snooze-Flag");
-        long screen = cases.screen(id, TODAY, "RAISED", "", true);
+        long screen = cases.screen(id, TODAY, "POSITIVE", "", true);
         cases.flag(id, screen, "EMERGENCY_NOW", TODAY);
         WorklistEntry call = entry(id, "red_flag_call");
         assertTrue(accounts.visitor(Role.CLINICIAN).open(path(call)).text().contains("This entry cannot be put off"));
