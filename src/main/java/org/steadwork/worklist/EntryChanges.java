@@ -34,7 +34,7 @@ class EntryChanges {
         }
 
         static Key of(WorklistEntry entry) {
-            return new Key(entry.caseFile().id(), entry.rule(), entry.subject());
+            return new Key(entry.caseId(), entry.rule(), entry.subject());
         }
     }
 
@@ -79,10 +79,10 @@ class EntryChanges {
 
     private void leave(Collection<WorklistEntry> leaving, LocalDate today, Instant now, long seenEvent) {
         Map<Long, List<AuditEvent>> acts = new HashMap<>();
-        parts(leaving.stream().map(entry -> entry.caseFile().id()).distinct().toList()).forEach(ids -> db.createQuery("from AuditEvent a where a.id > :seen"
+        parts(leaving.stream().map(entry -> entry.caseId()).distinct().toList()).forEach(ids -> db.createQuery("from AuditEvent a where a.id > :seen"
                         + " and a.caseFileId in :ids and a.action not like 'viewed%' order by a.id", AuditEvent.class).setParameter("seen", seenEvent).setParameter("ids", ids)
                 .getResultList().forEach(act -> acts.computeIfAbsent(act.caseFileId(), id -> new ArrayList<>()).add(act)));
-        leaving.forEach(entry -> entry.leaves(today, now, words(acts.getOrDefault(entry.caseFile().id(), List.of()))));
+        leaving.forEach(entry -> entry.leaves(today, now, words(acts.getOrDefault(entry.caseId(), List.of()))));
     }
 
     /** Says what was done in the case since, the latest last; null when nothing was. */
@@ -100,12 +100,12 @@ class EntryChanges {
     private void wake(CaseScope scope, LocalDate today, Instant now, Set<Long> flagged) {
         for (Snooze snooze : db.createQuery("from Snooze s join fetch s.entry where s.endedAt is null", Snooze.class).getResultList()) {
             WorklistEntry entry = snooze.entry();
-            if (!scope.holds(entry.caseFile().id()) && snooze.backOn().isAfter(today)) {
+            if (!scope.holds(entry.caseId()) && snooze.backOn().isAfter(today)) {
                 continue;
             }
             String why = !entry.stands() ? "It left the list" : !snooze.backOn().isAfter(today) ? "Its day came"
                     : snooze.becameWorse() ? "It became worse than when it was put off"
-                    : flagged.contains(entry.caseFile().id()) ? "A new flag or warning sign came up in the case" : null;
+                    : flagged.contains(entry.caseId()) ? "A new flag or warning sign came up in the case" : null;
             if (why != null) {
                 snooze.end(now, null, why);
             }

@@ -46,6 +46,10 @@ public class WorklistEntry {
     @JoinColumn(name = "case_file_id", updatable = false)
     private CaseFile caseFile;
 
+    /** The same number by itself, so that asking for it does not fetch the case. */
+    @Column(name = "case_file_id", insertable = false, updatable = false)
+    private long caseId;
+
     @Column(updatable = false)
     private String rule;
 
@@ -94,6 +98,7 @@ public class WorklistEntry {
 
     WorklistEntry(CaseFile caseFile, Attention.Entry told, Instant now) {
         this.caseFile = caseFile;
+        caseId = told.caseId();
         rule = told.rule().key();
         subject = told.subject();
         firstSeenAt = now;
@@ -150,6 +155,10 @@ public class WorklistEntry {
 
     public int version() {
         return version;
+    }
+
+    long caseId() {
+        return caseId;
     }
 
     public CaseFile caseFile() {

@@ -8,7 +8,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
-import java.util.List;
+import java.util.stream.IntStream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -68,7 +68,8 @@ class TodayPagesTest {
         cases.open("Viola", "Wardle-Yeo");
         queries(); // writes what is new, in as many statements as there are rows
         long few = queries();
-        List.of("Xenia", "Yseult", "Zelda").forEach(name -> cases.open(name, "Wardle-Yeo"));
+        // more than are fetched in one go, so that a fetch for each would show
+        IntStream.range(0, 60).forEach(i -> cases.open("Yseult " + i, "Wardle-Yeo"));
         queries();
         assertEquals(few, queries());
     }
