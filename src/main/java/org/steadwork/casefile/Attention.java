@@ -2,10 +2,13 @@ package org.steadwork.casefile;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
- * Tells what in the open cases needs somebody; each feature that can tell is one bean of this type.
- * A bean answers for all cases in a fixed number of queries.
+ * Tells what in the open cases needs somebody; each feature that can tell is one bean of this type. Words, thresholds and urgency of its
+ * entries are rules of the content ({@code shared/worklist/rules.yaml}); the bean finds the cases that meet them. It answers in a
+ * fixed number of queries, however many cases are asked about.
  */
 public interface Attention {
 
@@ -15,26 +18,56 @@ public interface Attention {
     }
 
     /**
-     * One entry of Today.
+     * One entry of Today: a rule that a case meets, with the figures by which it does.
      *
-     * @param label how soon or what kind, in a word or two: Same day, Unsigned, Worse
+     * @param subject what in the case it is about, so that the same thing stays the same entry: the number of a visit, the day of a score;
+     *     blank where a case has at most one entry of the rule
      * @param since the day from which it stands open; the oldest comes first within an urgency
-     * @param reason why it is here, in words
-     * @param action the one action that clears it, as a verb with its object
-     * @param href where that is done
-     * @param mark the shape beside the label, a modifier of the status class: open for what is to do, near for what is late
-     *     or a caution, out for a red flag
+     * @param href where its one action is done
+     * @param level how bad it is among entries of its rule; when it rises, a snoozed entry comes back at once
+     * @param facts a value for every fact that the rule declares
      */
-    record Entry(long caseId, String patient, Urgency urgency, String label, LocalDate since, String reason, String action, String href, String mark) {
+    record Entry(AttentionRule rule, long caseId, String patient, String subject, LocalDate since, String href, int level, Map<String, String> facts) {
 
-        public Entry(long caseId, String patient, Urgency urgency, String label, LocalDate since, String reason, String action, String href) {
-            this(caseId, patient, urgency, label, since, reason, action, href, "open");
+        public Entry {
+            if (!facts.keySet().equals(rule.facts().keySet())) {
+                throw new IllegalArgumentException("The rule " + rule.key() + " declares the facts " + rule.facts().keySet() + ", but got " + facts.keySet());
+            }
+            facts = Map.copyOf(facts);
         }
 
-        public Entry marked(String shape) {
-            return new Entry(caseId, patient, urgency, label, since, reason, action, href, shape);
+        public Entry at(int badness) {
+            return new Entry(rule, caseId, patient, subject, since, href, badness, facts);
+        }
+
+        public Urgency urgency() {
+            return rule.urgency();
+        }
+
+        /** How soon or what kind, in a word or two: Same day, Unsigned, Worse. */
+        public String label() {
+            return rule.fill(rule.words().label(), facts);
+        }
+
+        /** Why it is here, in words. */
+        public String reason() {
+            return rule.fill(rule.words().reason(), facts);
+        }
+
+        /** The one action that clears it, as a verb with its object. */
+        public String action() {
+            return rule.words().action();
+        }
+
+        /** The shape beside the label, a modifier of the status class. */
+        public String mark() {
+            return rule.mark();
         }
     }
 
-    List<Entry> entries(LocalDate today);
+    /** Returns the keys of the rules that this bean applies; each rule of the content is applied by one bean. */
+    Set<String> rules();
+
+    /** Returns the entries of the cases in scope. */
+    List<Entry> entries(LocalDate today, CaseScope scope);
 }

@@ -116,6 +116,14 @@ public class CaseFile {
         closeNote = null;
     }
 
+    /** Is treated by another clinician from now on. */
+    void handOver(Account to) {
+        if (to.id().equals(clinician.id())) {
+            throw new IllegalArgumentException("The case is treated by account " + to.id() + " already");
+        }
+        clinician = to;
+    }
+
     public void reviewOn(LocalDate day) {
         if (day != null && day.isBefore(openedOn)) {
             throw new IllegalArgumentException("A case opened on " + openedOn + " cannot be reviewed earlier, on " + day);

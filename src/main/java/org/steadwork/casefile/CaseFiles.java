@@ -15,9 +15,9 @@ public class CaseFiles implements PanacheRepository<CaseFile> {
                 + " join fetch c.clinician where c.id = ?1", id).firstResultOptional();
     }
 
-    /** All open cases with their patients. */
-    public List<CaseFile> openWithPatients() {
-        return list("from CaseFile c join fetch c.patient where c.closedOn is null order by c.id");
+    /** The open cases of a scope with their patients. */
+    public List<CaseFile> openWithPatients(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from CaseFile c join fetch c.patient where " + scope.open("c") + " order by c.id", CaseFile.class)).getResultList();
     }
 
     public List<CaseFile> ofPatient(long patientId) {

@@ -5,33 +5,45 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.steadwork.web.Dates;
 
 /** Open cases whose review is due or overdue, and open cases that have none set. */
 @ApplicationScoped
 class ReviewsDue implements Attention {
 
+    private static final String NONE = "review_none";
+    private static final String DUE = "review_due";
+    private static final String OVERDUE = "review_overdue";
+
     @Inject
     EntityManager db;
 
+    @Inject
+    AttentionRules rules;
+
     @Override
-    public List<Entry> entries(LocalDate today) {
-        return db.createQuery("select c from CaseFile c join fetch c.patient where c.closedOn is null"
-                + " and (c.nextReviewOn is null or c.nextReviewOn <= ?1)", CaseFile.class).setParameter(1, today).getResultList().stream()
+    public Set<String> rules() {
+        return Set.of(NONE, DUE, OVERDUE);
+    }
+
+    @Override
+    public List<Entry> entries(LocalDate today, CaseScope scope) {
+        return scope.bind(db.createQuery("select c from CaseFile c join fetch c.patient where " + scope.open("c")
+                + " and (c.nextReviewOn is null or c.nextReviewOn <= :today)", CaseFile.class)).setParameter("today", today).getResultList().stream()
                 .map(c -> entry(c, today)).toList();
     }
 
-    private static Entry entry(CaseFile file, LocalDate today) {
+    private Entry entry(CaseFile file, LocalDate today) {
         LocalDate due = file.nextReviewOn();
         String href = CaseTab.VISITS.href(file.id());
         if (due == null) {
-            return new Entry(file.id(), file.patient().name(), Urgency.SOON, "No review set", file.openedOn(), "No next review is set.", "Set the next review", href);
-        }
-        if (due.isEqual(today)) {
-            return new Entry(file.id(), file.patient().name(), Urgency.TODAY, "Review due", due, "The next review is set for today.", "Open the visit", href);
+            return rules.rule(NONE).entry(file, "", file.openedOn(), href, Map.of());
         }
         long days = today.toEpochDay() - due.toEpochDay();
-        return new Entry(file.id(), file.patient().name(), Urgency.TODAY, "Overdue", due, "Review was due on " + Dates.shown(due) + ", " + days
-                + (days == 1 ? " day ago." : " days ago."), "Hold or move the review", href).marked("near");
+        // a review moved to another day is another review
+        return days == 0 ? rules.rule(DUE).entry(file, due.toString(), due, href, Map.of())
+                : rules.rule(OVERDUE).entry(file, due.toString(), due, href, Map.of("due", Dates.shown(due), "late", days + (days == 1 ? " day" : " days")));
     }
 }

@@ -25,10 +25,10 @@ public class SymptomReports implements PanacheRepository<SymptomReport> {
         return list(WHOLE + " order by r.reportedOn desc", caseId);
     }
 
-    /** All reports of all open cases, the latest first. */
-    public List<SymptomReport> ofOpenCases() {
-        return list("select distinct r from SymptomReport r left join fetch r.regions left join fetch r.visit join fetch r.caseFile c"
-                + " where c.closedOn is null order by r.reportedOn desc");
+    /** All reports of the open cases of a scope, the latest first. */
+    public List<SymptomReport> ofOpenCases(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("select distinct r from SymptomReport r left join fetch r.regions left join fetch r.visit join fetch r.caseFile c"
+                + " where " + scope.open("c") + " order by r.reportedOn desc", SymptomReport.class)).getResultList();
     }
 
     /** The latest report of a case. */

@@ -5,24 +5,35 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.steadwork.web.Dates;
 
 /** Visits that took place and have no signed note: a note is signed on the day or the day after. */
 @ApplicationScoped
 class UnsignedNotes implements Attention, CasePart {
 
+    private static final String RULE = "note_unsigned";
     private static final String UNSIGNED = " where v.attendance = org.steadwork.casefile.Attendance.ATTENDED"
             + " and not exists (select n.id from VisitNote n where n.visit = v and n.signedAt is not null)";
 
     @Inject
     EntityManager db;
 
+    @Inject
+    AttentionRules rules;
+
     @Override
-    public List<Entry> entries(LocalDate today) {
-        return db.createQuery("select v from Visit v join fetch v.caseFile c join fetch c.patient" + UNSIGNED
-                + " and c.closedOn is null and v.visitedOn < ?1", Visit.class).setParameter(1, today).getResultList().stream()
-                .map(UnsignedNotes::entry).toList();
+    public Set<String> rules() {
+        return Set.of(RULE);
+    }
+
+    @Override
+    public List<Entry> entries(LocalDate today, CaseScope scope) {
+        return scope.bind(db.createQuery("select v from Visit v join fetch v.caseFile c join fetch c.patient" + UNSIGNED
+                + " and " + scope.open("c") + " and v.visitedOn <= :latest", Visit.class))
+                .setParameter("latest", today.minusDays(rules.rule(RULE).setting("days"))).getResultList().stream().map(this::entry).toList();
     }
 
     @Override
@@ -35,9 +46,9 @@ class UnsignedNotes implements Attention, CasePart {
         return count == 0 ? Optional.empty() : Optional.of(count + " unsigned");
     }
 
-    private static Entry entry(Visit visit) {
-        return new Entry(visit.caseFile().id(), visit.caseFile().patient().name(), Urgency.SOON, "Unsigned", visit.visitedOn(),
-                "The note of visit " + visit.number() + " of " + Dates.shown(visit.visitedOn()) + " is not signed.", "Sign the note",
-                CaseTab.VISITS.href(visit.caseFile().id()) + "/" + visit.number());
+    private Entry entry(Visit visit) {
+        return rules.rule(RULE).entry(visit.caseFile(), String.valueOf(visit.number()), visit.visitedOn(),
+                CaseTab.VISITS.href(visit.caseFile().id()) + "/" + visit.number(),
+                Map.of("visit", String.valueOf(visit.number()), "day", Dates.shown(visit.visitedOn())));
     }
 }

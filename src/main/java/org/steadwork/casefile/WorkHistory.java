@@ -30,6 +30,23 @@ public record WorkHistory(List<WorkStatus> spells) {
         return days;
     }
 
+    /** Returns the first day of the absence for this problem that a day falls in: spells off that follow one another without a gap are one. */
+    public Optional<LocalDate> offSince(LocalDate day) {
+        if (on(day).filter(spell -> spell.code() == WorkStatusCode.OFF).isEmpty()) {
+            return Optional.empty();
+        }
+        LocalDate since = null;
+        LocalDate end = null;
+        for (int i = 0; i < spells.size() && !spells.get(i).from().isAfter(day); i++) {
+            WorkStatus spell = spells.get(i);
+            boolean off = spell.code() == WorkStatusCode.OFF;
+            boolean follows = since != null && end != null && spell.from().equals(end.plusDays(1));
+            since = !off ? null : follows ? since : spell.from();
+            end = lastDay(i, day);
+        }
+        return Optional.ofNullable(since);
+    }
+
     /** Returns the spells with the newest first. */
     public List<WorkStatus> newestFirst() {
         return spells.stream().sorted((a, b) -> b.from().compareTo(a.from())).toList();

@@ -4,7 +4,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.steadwork.casefile.workplan.NextStep;
 import org.steadwork.web.Dates;
 
@@ -12,29 +14,38 @@ import org.steadwork.web.Dates;
 @ApplicationScoped
 class WorkPlanSteps implements Attention {
 
+    private static final String STEP = "work_plan_step";
+    private static final String WAITING = "work_plan_waiting";
+
     @Inject
     WorkPlans plans;
 
+    @Inject
+    AttentionRules rules;
+
     @Override
-    public List<Entry> entries(LocalDate today) {
-        return plans.ofOpenCases().stream().map(plan -> due(plan, today).or(() -> waiting(plan))).flatMap(Optional::stream).toList();
+    public Set<String> rules() {
+        return Set.of(STEP, WAITING);
     }
 
-    private static Optional<Entry> due(WorkPlan plan, LocalDate today) {
-        return plan.stepDue(today).map(week -> entry(plan, week.from(), "Step due", "Return-to-work step due: " + (week.normal() ? "usual hours"
-                : "week " + week.number() + ", " + week.hours()) + " from " + Dates.shown(week.from()) + ".", "Weigh the step",
-                "#step"));
+    @Override
+    public List<Entry> entries(LocalDate today, CaseScope scope) {
+        return plans.running(scope).stream().map(plan -> due(plan, today).or(() -> waiting(plan))).flatMap(Optional::stream).toList();
     }
 
-    private static Optional<Entry> waiting(WorkPlan plan) {
-        return plan.steps().stream().filter(step -> step.move() != NextStep.Move.UP).findFirst().map(step -> entry(plan,
-                plan.weekRows().get(step.week() - 1).from(), "Plan to change", "The return plan was " + (step.move() == NextStep.Move.HOLD ? "held"
-                : step.move() == NextStep.Move.BACK ? "put back a step" : "stopped") + "; no new plan is agreed and it is not ended.",
-                "Agree the next plan", ""));
+    private Optional<Entry> due(WorkPlan plan, LocalDate today) {
+        return plan.stepDue(today).map(week -> entry(STEP, plan, week.number(), week.from(), "#step", Map.of("day", Dates.shown(week.from()),
+                "week", week.normal() ? "usual hours" : "week " + week.number() + ", " + week.hours())));
     }
 
-    private static Entry entry(WorkPlan plan, LocalDate since, String label, String reason, String action, String place) {
+    private Optional<Entry> waiting(WorkPlan plan) {
+        return plan.steps().stream().filter(step -> step.move() != NextStep.Move.UP).findFirst().map(step -> entry(WAITING, plan, step.week(),
+                plan.weekRows().get(step.week() - 1).from(), "", Map.of("move", step.move() == NextStep.Move.HOLD ? "held"
+                : step.move() == NextStep.Move.BACK ? "put back a step" : "stopped")));
+    }
+
+    private Entry entry(String rule, WorkPlan plan, int week, LocalDate since, String place, Map<String, String> facts) {
         CaseFile file = plan.caseFile();
-        return new Entry(file.id(), file.patient().name(), Urgency.TODAY, label, since, reason, action, WorkPlanView.path(file.id()) + place);
+        return rules.rule(rule).entry(file, plan.number() + "/" + week, since, WorkPlanView.path(file.id()) + place, facts);
     }
 }

@@ -22,9 +22,9 @@ public class WorkPlans implements PanacheRepository<WorkPlan> {
                 .stream().findFirst();
     }
 
-    /** The plans that hold now in all open cases, with case, patient and steps. */
-    List<WorkPlan> ofOpenCases() {
-        return list("select distinct p from WorkPlan p join fetch p.caseFile c join fetch c.patient left join fetch p.steps"
-                + " where c.closedOn is null and p.endedOn is null" + LATEST);
+    /** The plans that hold now in the open cases of a scope, with case, patient and steps. */
+    List<WorkPlan> running(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("select distinct p from WorkPlan p join fetch p.caseFile c join fetch c.patient left join fetch p.steps"
+                + " where " + scope.open("c") + " and p.endedOn is null" + LATEST, WorkPlan.class)).getResultList();
     }
 }

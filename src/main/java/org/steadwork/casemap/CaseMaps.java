@@ -4,11 +4,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Any;
 import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.casefile.Links;
 import org.steadwork.casefile.MapCard;
 import org.steadwork.casefile.MapMeasure;
@@ -47,11 +47,11 @@ class CaseMaps {
         return new MapBuilder(cards(file), links.of(file.id()), strengths).build(nextStep(file), measures);
     }
 
-    /** What Today would say of this case first. */
+    /** What Today would say of this case first; every bean is asked about this case alone. */
     private Attention.Entry nextStep(CaseFile file) {
-        List<Attention.Entry> own = new ArrayList<>();
         LocalDate today = LocalDate.now(clock);
-        attention.stream().flatMap(source -> source.entries(today).stream()).filter(entry -> entry.caseId() == file.id()).forEach(own::add);
-        return own.stream().min(Comparator.comparing(Attention.Entry::urgency).thenComparing(Attention.Entry::since)).orElse(null);
+        CaseScope scope = CaseScope.one(file.id());
+        return attention.stream().flatMap(source -> source.entries(today, scope).stream())
+                .min(Comparator.comparing(Attention.Entry::urgency).thenComparing(Attention.Entry::since)).orElse(null);
     }
 }

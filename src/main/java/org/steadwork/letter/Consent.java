@@ -160,6 +160,10 @@ class Consent {
         return version;
     }
 
+    CaseFile caseFile() {
+        return caseFile;
+    }
+
     public Recipient recipientKind() {
         return recipientKind;
     }

@@ -25,6 +25,7 @@ import org.steadwork.letter.disclosure.Recipient;
 import org.steadwork.people.Correspondent;
 import org.steadwork.people.Employer;
 import org.steadwork.people.Patient;
+import org.steadwork.web.TextsColumn;
 
 /**
  * A letter while it is written. Signing leaves this row as it is and adds a {@link SignedLetter} that points at its version,

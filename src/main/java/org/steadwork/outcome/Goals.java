@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.casefile.CaseScope;
 
 /** The goals of the cases with their ratings. */
 @ApplicationScoped
@@ -26,9 +27,9 @@ public class Goals implements PanacheRepository<Goal> {
         return list("caseFile.id = ?1 order by setOn, id", caseId);
     }
 
-    /** The goals of all open cases. */
-    List<Goal> ofOpenCases() {
-        return list("from Goal g join fetch g.caseFile c where c.closedOn is null");
+    /** The goals of the open cases of a scope. */
+    List<Goal> ofOpenCases(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from Goal g join fetch g.caseFile c where " + scope.open("c"), Goal.class)).getResultList();
     }
 
     /** All given ratings of a case, the earliest first. */

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.SymptomReports;
 import org.steadwork.outcome.scoring.ChangeVerdict;
@@ -62,14 +63,14 @@ public class Measures {
                 scores.of(caseId).stream().filter(score -> !score.scoredOn().isAfter(day)).toList(), rated.headMap(day, true));
     }
 
-    /** Returns the courses of every open case, in four queries for all of them. */
-    public Map<CaseFile, List<MeasureCourse>> ofOpenCases() {
-        Map<Long, List<SymptomReport>> reported = reports.ofOpenCases().stream().collect(Collectors.groupingBy(report -> report.caseFile().id()));
-        Map<Long, List<Score>> scored = scores.ofOpenCases().stream().collect(Collectors.groupingBy(score -> score.caseFile().id()));
-        Map<Long, List<ActivityRating>> rated = activities.ratingsOfOpenCases().stream()
+    /** Returns the courses of the open cases of a scope, in four queries for all of them. */
+    public Map<CaseFile, List<MeasureCourse>> ofOpenCases(CaseScope scope) {
+        Map<Long, List<SymptomReport>> reported = reports.ofOpenCases(scope).stream().collect(Collectors.groupingBy(report -> report.caseFile().id()));
+        Map<Long, List<Score>> scored = scores.ofOpenCases(scope).stream().collect(Collectors.groupingBy(score -> score.caseFile().id()));
+        Map<Long, List<ActivityRating>> rated = activities.ratingsOfOpenCases(scope).stream()
                 .collect(Collectors.groupingBy(rating -> rating.activity().caseFile().id()));
         Map<CaseFile, List<MeasureCourse>> courses = new LinkedHashMap<>();
-        for (CaseFile file : cases.openWithPatients()) {
+        for (CaseFile file : cases.openWithPatients(scope)) {
             courses.put(file, courses(reported.getOrDefault(file.id(), List.of()), scored.getOrDefault(file.id(), List.of()),
                     byDay(rated.getOrDefault(file.id(), List.of()))));
         }

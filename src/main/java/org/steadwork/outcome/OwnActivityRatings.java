@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.casefile.CaseScope;
 
 /** The own activities of the cases with their ratings. */
 @ApplicationScoped
@@ -29,10 +30,10 @@ public class OwnActivityRatings implements PanacheRepository<OwnActivity> {
         return list("caseFile.id = ?1 order by namedOn, id", caseId);
     }
 
-    /** All given ratings of all open cases, the earliest first. */
-    List<ActivityRating> ratingsOfOpenCases() {
-        return getEntityManager().createQuery("from ActivityRating r join fetch r.activity a join fetch a.caseFile c where c.closedOn is null"
-                + " and r.rating is not null order by r.ratedOn, a.namedOn, a.id", ActivityRating.class).getResultList();
+    /** All given ratings of the open cases of a scope, the earliest first. */
+    List<ActivityRating> ratingsOfOpenCases(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from ActivityRating r join fetch r.activity a join fetch a.caseFile c where " + scope.open("c")
+                + " and r.rating is not null order by r.ratedOn, a.namedOn, a.id", ActivityRating.class)).getResultList();
     }
 
     /** All given ratings of a case, the earliest first. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.outcome.scoring.Instrument;
 
 /** The scores of the cases. */
@@ -28,9 +29,10 @@ public class Scores implements PanacheRepository<Score> {
         return list("caseFile.id = ?1 order by scoredOn, id", caseId);
     }
 
-    /** All scores of all open cases, the earliest first. */
-    List<Score> ofOpenCases() {
-        return list("from Score s join fetch s.caseFile c where c.closedOn is null order by s.scoredOn, s.id");
+    /** All scores of the open cases of a scope, the earliest first. */
+    List<Score> ofOpenCases(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from Score s join fetch s.caseFile c where " + scope.open("c") + " order by s.scoredOn, s.id", Score.class))
+                .getResultList();
     }
 
     public Optional<Score> on(long caseId, String instrument, LocalDate day) {

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseScope;
 
 /** The private links and the phones they let in. */
 @ApplicationScoped
@@ -65,7 +66,8 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
     }
 
     /** Links of open cases that were locked by wrong dates and not replaced or revoked. */
-    List<OwnLink> locked() {
-        return list("from OwnLink l join fetch l.caseFile c join fetch c.patient where l.lockedAt is not null and l.revokedAt is null and c.closedOn is null");
+    List<OwnLink> locked(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from OwnLink l join fetch l.caseFile c join fetch c.patient where l.lockedAt is not null"
+                + " and l.revokedAt is null and " + scope.open("c"), OwnLink.class)).getResultList();
     }
 }

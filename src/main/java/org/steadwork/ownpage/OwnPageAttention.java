@@ -8,8 +8,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.steadwork.casefile.Attention;
+import org.steadwork.casefile.AttentionRules;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseScope;
 
 /** Tells Today what came through the patients' own pages and which of them are locked. */
 @ApplicationScoped
@@ -27,36 +30,34 @@ class OwnPageAttention implements Attention {
     @Inject
     Clock clock;
 
+    @Inject
+    AttentionRules rules;
+
     @Override
-    public List<Entry> entries(LocalDate today) {
+    public Set<String> rules() {
+        return Set.of("own_report_emergency", "own_report_warning", "own_report_pain", "own_report", "own_session_pain", "own_page_locked");
+    }
+
+    @Override
+    public List<Entry> entries(LocalDate today, CaseScope scope) {
         List<Entry> entries = new ArrayList<>();
-        reports.waiting().forEach(report -> entries.add(ofReport(report)));
+        reports.waiting(scope).forEach(report -> entries.add(ofReport(report)));
         Map<Long, SessionTick> worse = new LinkedHashMap<>();
-        ticks.alarmsOfOpenCases().forEach(tick -> worse.putIfAbsent(tick.prescription().caseFile().id(), tick));
-        worse.values().forEach(tick -> entries.add(entry(tick.prescription().caseFile(), Urgency.TODAY, "Patient reported", tick.doneOn(),
-                "Pain rose from " + tick.painBefore() + " to " + tick.painAfter() + " with an exercise, more than measurement error.", "Look at the sessions").marked("near")));
-        links.locked().forEach(link -> entries.add(entry(link.caseFile(), Urgency.TODAY, "Locked", LocalDate.ofInstant(link.lockedAt(), clock.getZone()),
-                "The own page was locked after " + OwnLink.TRIES + " wrong dates of birth.", "Make a new link")));
+        ticks.alarms(scope).forEach(tick -> worse.putIfAbsent(tick.prescription().caseFile().id(), tick));
+        worse.values().forEach(tick -> entries.add(entry("own_session_pain", tick.prescription().caseFile(), tick.doneOn().toString(), tick.doneOn(),
+                Map.of("before", String.valueOf(tick.painBefore()), "after", String.valueOf(tick.painAfter())))));
+        links.locked(scope).forEach(link -> entries.add(entry("own_page_locked", link.caseFile(), String.valueOf(link.id()),
+                LocalDate.ofInstant(link.lockedAt(), clock.getZone()), Map.of("tries", String.valueOf(OwnLink.TRIES)))));
         return entries;
     }
 
     private Entry ofReport(OwnReport report) {
-        LocalDate since = report.reportedOn();
-        if (report.atOnce()) {
-            return entry(report.caseFile(), Urgency.NOW, "Patient reported", since, "Ticked at home, to call the emergency number for: " + report.warnings().get(0) + ".",
-                    "Phone the patient").marked("out");
-        }
-        if (!report.warnings().isEmpty()) {
-            return entry(report.caseFile(), Urgency.NOW, "Patient reported", since, "Ticked at home, to phone about the same day: " + report.warnings().get(0) + ".",
-                    "Phone the patient").marked("out");
-        }
-        if (report.painUp()) {
-            return entry(report.caseFile(), Urgency.TODAY, "Patient reported", since, "Pain is up by more than measurement error.", "Look at the report").marked("near");
-        }
-        return entry(report.caseFile(), Urgency.TODAY, "Patient reported", since, "A report from home, not looked at yet.", "Look at the report");
+        String rule = report.atOnce() ? "own_report_emergency" : !report.warnings().isEmpty() ? "own_report_warning" : report.painUp() ? "own_report_pain" : "own_report";
+        return entry(rule, report.caseFile(), String.valueOf(report.id()), report.reportedOn(),
+                report.warnings().isEmpty() ? Map.of() : Map.of("warning", report.warnings().get(0)));
     }
 
-    private static Entry entry(CaseFile file, Urgency urgency, String label, LocalDate since, String reason, String action) {
-        return new Entry(file.id(), file.patient().name(), urgency, label, since, reason, action, "/cases/" + file.id() + "/own-page");
+    private Entry entry(String rule, CaseFile file, String subject, LocalDate since, Map<String, String> facts) {
+        return rules.rule(rule).entry(file, subject, since, "/cases/" + file.id() + "/own-page", facts);
     }
 }

@@ -3,6 +3,7 @@ package org.steadwork.ownpage;
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import org.steadwork.casefile.CaseScope;
 
 /** What patients reported before visits. */
 @ApplicationScoped
@@ -14,8 +15,9 @@ public class OwnReports implements PanacheRepository<OwnReport> {
     }
 
     /** Reports of open cases that nobody looked at, the earliest first. */
-    List<OwnReport> waiting() {
-        return list("from OwnReport r join fetch r.caseFile c join fetch c.patient where r.reviewedAt is null and c.closedOn is null order by r.receivedAt");
+    List<OwnReport> waiting(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from OwnReport r join fetch r.caseFile c join fetch c.patient where r.reviewedAt is null and "
+                + scope.open("c") + " order by r.receivedAt", OwnReport.class)).getResultList();
     }
 
     long waiting(long caseId) {

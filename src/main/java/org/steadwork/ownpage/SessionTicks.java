@@ -4,6 +4,7 @@ import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
+import org.steadwork.casefile.CaseScope;
 
 /** What patients ticked. */
 @ApplicationScoped
@@ -31,9 +32,9 @@ public class SessionTicks implements PanacheRepository<SessionTick> {
         return list(OF_CASE + " and t.alarm = true and t.seenAt is null order by t.doneOn", caseId);
     }
 
-    /** The same of all open cases. */
-    List<SessionTick> alarmsOfOpenCases() {
-        return list("from SessionTick t join fetch t.prescription p join fetch p.caseFile c join fetch c.patient where t.alarm = true and t.seenAt is null"
-                + " and c.closedOn is null order by t.doneOn");
+    /** The same of the open cases of a scope. */
+    List<SessionTick> alarms(CaseScope scope) {
+        return scope.bind(getEntityManager().createQuery("from SessionTick t join fetch t.prescription p join fetch p.caseFile c join fetch c.patient"
+                + " where t.alarm = true and t.seenAt is null and " + scope.open("c") + " order by t.doneOn", SessionTick.class)).getResultList();
     }
 }

@@ -13,10 +13,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.steadwork.casefile.Attention;
+import org.steadwork.casefile.AttentionRules;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.redflag.rules.Verdict;
+import org.steadwork.web.Dates;
 import org.steadwork.web.Initial;
 
 /** Tells Today which cases have open flags, calls to make, or screens to finish. */
@@ -32,84 +36,84 @@ class RedFlagAttention implements Attention {
     @Inject
     ReportedRegions reported;
 
+    @Inject
+    AttentionRules rules;
+
     @Override
-    public List<Entry> entries(LocalDate today) {
-        Map<Long, Instant> latestCalls = latestCalls();
+    public Set<String> rules() {
+        return Set.of("red_flag_call", "red_flag_seen", "red_flag_medical_look", "red_flag_open", "red_flags_not_asked", "red_flag_screen_incomplete",
+                "red_flag_screen_unsigned", "red_flag_region_not_asked", "red_flag_screen_old");
+    }
+
+    @Override
+    public List<Entry> entries(LocalDate today, CaseScope scope) {
+        Map<Long, Instant> latestCalls = latestCalls(scope);
         List<Entry> entries = new ArrayList<>();
-        worstFlagOfEachCase(latestCalls).forEach(flag -> entries.add(ofFlag(flag, latestCalls.get(flag.caseFile().id()))));
-        withoutScreen().forEach(file -> entries.add(entry(file, Urgency.SOON, "Not asked", file.openedOn(),
-                "No red-flag question has been asked.", "Ask the questions")));
-        Map<Long, Set<String>> regions = reported.ofOpenCases();
-        newestScreens().stream().filter(screen -> entries.stream().noneMatch(entry -> entry.caseId() == screen.caseFile().id()))
+        worstFlagOfEachCase(latestCalls, scope).forEach(flag -> entries.add(ofFlag(flag, latestCalls.get(flag.caseFile().id()))));
+        withoutScreen(scope).forEach(file -> entries.add(entry("red_flags_not_asked", file, "", file.openedOn(), Map.of())));
+        Map<Long, Set<String>> regions = reported.ofOpenCases(scope);
+        Set<Long> told = entries.stream().map(Entry::caseId).collect(Collectors.toSet());
+        newestScreens(scope).stream().filter(screen -> !told.contains(screen.caseFile().id()))
                 .forEach(screen -> ofScreen(screen, ReportedRegions.notAskedIn(screen, regions.getOrDefault(screen.caseFile().id(), Set.of())), entries));
         return entries;
     }
 
     /** The level and the missing call decide which flag of a case speaks for it. */
-    private List<Flag> worstFlagOfEachCase(Map<Long, Instant> latestCalls) {
+    private List<Flag> worstFlagOfEachCase(Map<Long, Instant> latestCalls, CaseScope scope) {
         Comparator<Flag> worse = Comparator.<Flag, Boolean>comparing(flag -> flag.waitsForCall(latestCalls.get(flag.caseFile().id())))
                 .thenComparing(Flag::urgency);
         Map<Long, Flag> worst = new LinkedHashMap<>();
-        db.createQuery("from Flag f join fetch f.caseFile c join fetch c.patient where f.closedAt is null and c.closedOn is null"
-                        + " order by f.raisedAt", Flag.class).getResultList()
+        scope.bind(db.createQuery("from Flag f join fetch f.caseFile c join fetch c.patient where f.closedAt is null and " + scope.open("c")
+                        + " order by f.raisedAt", Flag.class)).getResultList()
                 .forEach(flag -> worst.merge(flag.caseFile().id(), flag, (a, b) -> worse.compare(a, b) >= 0 ? a : b));
         return List.copyOf(worst.values());
     }
 
-    private Map<Long, Instant> latestCalls() {
+    private Map<Long, Instant> latestCalls(CaseScope scope) {
         Map<Long, Instant> latest = new HashMap<>();
-        db.createQuery("select a.caseFile.id, max(a.recordedAt) from FlagAction a group by a.caseFile.id", Object[].class)
+        scope.bind(db.createQuery("select c.id, max(a.recordedAt) from FlagAction a join a.caseFile c where " + scope.open("c") + " group by c.id", Object[].class))
                 .getResultList().forEach(row -> latest.put((Long) row[0], (Instant) row[1]));
         return latest;
     }
 
-    private List<CaseFile> withoutScreen() {
-        return db.createQuery("from CaseFile c join fetch c.patient where c.closedOn is null"
-                + " and not exists (select 1 from RedFlagScreen s where s.caseFile.id = c.id)", CaseFile.class).getResultList();
+    private List<CaseFile> withoutScreen(CaseScope scope) {
+        return scope.bind(db.createQuery("from CaseFile c join fetch c.patient where " + scope.open("c")
+                + " and not exists (select 1 from RedFlagScreen s where s.caseFile.id = c.id)", CaseFile.class)).getResultList();
     }
 
-    private List<RedFlagScreen> newestScreens() {
-        return db.createQuery("from RedFlagScreen s join fetch s.caseFile c join fetch c.patient where c.closedOn is null and s.id ="
-                + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = c.id)", RedFlagScreen.class).getResultList();
+    private List<RedFlagScreen> newestScreens(CaseScope scope) {
+        return scope.bind(db.createQuery("from RedFlagScreen s join fetch s.caseFile c join fetch c.patient where " + scope.open("c") + " and s.id ="
+                + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = c.id)", RedFlagScreen.class)).getResultList();
     }
 
-    private static Entry ofFlag(Flag flag, Instant latestCall) {
+    private Entry ofFlag(Flag flag, Instant latestCall) {
         LocalDate since = LocalDate.ofInstant(flag.raisedAt(), ZoneId.systemDefault());
-        String what = Initial.large(flag.name()) + (flag.certain() ? "" : ": not known");
-        if (flag.waitsForCall(latestCall)) {
-            return entry(flag.caseFile(), Urgency.NOW, label(flag), since, what + ". No call on record.", "Record the call").marked("out");
-        }
-        return switch (flag.urgency()) {
-            case EMERGENCY_NOW, SAME_DAY -> entry(flag.caseFile(), Urgency.TODAY, label(flag), since,
-                    what + ". A call is on record; whether the patient was seen is not.", "Record who saw them").marked("out");
-            case URGENT_2_WEEKS -> entry(flag.caseFile(), Urgency.TODAY, label(flag), since,
-                    what + ". A medical look within 2 weeks is asked for.", "Look at the flag").marked("near");
-            case DISCUSS_DOCTOR, WATCH -> entry(flag.caseFile(), Urgency.SOON, label(flag), since, what + ".", "Look at the flag");
+        String rule = flag.waitsForCall(latestCall) ? "red_flag_call" : switch (flag.urgency()) {
+            case EMERGENCY_NOW, SAME_DAY -> "red_flag_seen";
+            case URGENT_2_WEEKS -> "red_flag_medical_look";
+            case DISCUSS_DOCTOR, WATCH -> "red_flag_open";
         };
-    }
-
-    private static String label(Flag flag) {
-        return Initial.large(flag.urgency().label());
+        return entry(rule, flag.caseFile(), "", since, Map.of("flag", Initial.large(flag.name()) + (flag.certain() ? "" : ": not known"),
+                "level", Initial.large(flag.urgency().label()))).at(2 * flag.urgency().ordinal() + (flag.certain() ? 1 : 0));
     }
 
     private void ofScreen(RedFlagScreen screen, Set<String> notAsked, List<Entry> entries) {
         CaseFile file = screen.caseFile();
+        String subject = String.valueOf(screen.id());
         if (screen.verdict() == Verdict.INCOMPLETE) {
             int open = screen.openAnswers().size();
-            entries.add(entry(file, Urgency.TODAY, "Incomplete", screen.screenedOn(),
-                    "Red flags: " + (open == 1 ? "1 answer" : open + " answers") + " missing.", "Finish the screen").marked("none"));
+            entries.add(entry("red_flag_screen_incomplete", file, subject, screen.screenedOn(), Map.of("missing", open == 1 ? "1 answer" : open + " answers")).at(open));
         } else if (!screen.signed()) {
-            entries.add(entry(file, Urgency.TODAY, "Unsigned", screen.screenedOn(), "Red-flag screen not signed.", "Sign the screen"));
+            entries.add(entry("red_flag_screen_unsigned", file, subject, screen.screenedOn(), Map.of("day", Dates.shown(screen.screenedOn()))));
         } else if (!notAsked.isEmpty()) {
-            entries.add(entry(file, Urgency.TODAY, "Incomplete", screen.screenedOn(), "Reported since the last red-flag screen: " + reported.words(notAsked) + ".",
-                    "Ask about it").marked("none"));
+            entries.add(entry("red_flag_region_not_asked", file, subject, screen.screenedOn(), Map.of("regions", reported.words(notAsked))).at(notAsked.size()));
         } else if (redFlags.outOfDate(screen.screenedOn())) {
-            entries.add(entry(file, Urgency.SOON, "Out of date", screen.screenedOn(),
-                    "Red-flag screen older than " + redFlags.validDays() + " days.", "Ask the short set"));
+            entries.add(entry("red_flag_screen_old", file, subject, screen.screenedOn(), Map.of("day", Dates.shown(screen.screenedOn()),
+                    "valid", redFlags.validDays() + " days")));
         }
     }
 
-    private static Entry entry(CaseFile file, Urgency urgency, String label, LocalDate since, String reason, String action) {
-        return new Entry(file.id(), file.patient().name(), urgency, label, since, reason, action, CaseTab.RED_FLAGS.href(file.id()));
+    private Entry entry(String rule, CaseFile file, String subject, LocalDate since, Map<String, String> facts) {
+        return rules.rule(rule).entry(file, subject, since, CaseTab.RED_FLAGS.href(file.id()), facts);
     }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.steadwork.body.BodyChart;
 import org.steadwork.body.BodyRegion;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.casefile.SymptomReports;
 import org.steadwork.web.Initial;
 
@@ -45,10 +46,11 @@ class ReportedRegions {
         return missing;
     }
 
-    /** The regions reported in each open case, in one query. */
-    Map<Long, Set<String>> ofOpenCases() {
+    /** The regions reported in each open case of a scope, in one query. */
+    Map<Long, Set<String>> ofOpenCases(CaseScope scope) {
         Map<Long, List<String>> zones = new HashMap<>();
-        reports.getEntityManager().createQuery("select distinct s.report.caseFile.id, s.zone from RegionSymptom s where s.report.caseFile.closedOn is null", Object[].class)
+        scope.bind(reports.getEntityManager().createQuery("select distinct c.id, s.zone from RegionSymptom s join s.report r join r.caseFile c where "
+                + scope.open("c"), Object[].class))
                 .getResultList().forEach(row -> zones.computeIfAbsent((Long) row[0], id -> new ArrayList<>()).add((String) row[1]));
         Map<Long, Set<String>> regions = new HashMap<>();
         zones.forEach((id, named) -> regions.put(id, known(chart.regionsOf(named))));

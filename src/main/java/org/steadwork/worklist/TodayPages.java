@@ -4,18 +4,18 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
-import jakarta.persistence.EntityManager;
+import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.account.CurrentAccount;
-import org.steadwork.casefile.Attendance;
-import org.steadwork.casefile.Visit;
 import org.steadwork.web.Answers;
 
 /** Today: who needs me now, and why. */
@@ -25,30 +25,43 @@ class TodayPages {
 
     @CheckedTemplate(basePath = "worklist", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance today(String day, LocalDate on, List<Visit> visits, Worklist worklist);
+        static native TemplateInstance today(String day, LocalDate on, List<DayVisits.Row> visits, Worklist worklist);
     }
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final String CHOICE = "steadwork-today";
+    private static final int A_YEAR = 365 * 24 * 3600;
 
     @Inject
     Worklists worklists;
 
     @Inject
-    CurrentAccount account;
+    DayVisits visits;
 
     @Inject
-    EntityManager db;
+    CurrentAccount account;
 
     @Inject
     Clock clock;
 
+    /** @param kept whose entries this browser asked for last, so that Today opens as it was left */
     @GET
-    public Response today() {
+    public Response today(@RestQuery String who, @RestQuery String rule, @RestQuery("case") String caseId, @RestQuery String page, @CookieParam(CHOICE) String kept) {
         LocalDate today = LocalDate.now(clock);
-        List<Visit> visits = db.createQuery("select v from Visit v join fetch v.caseFile c join fetch c.patient join fetch c.clinician"
-                + " where v.visitedOn = ?1 and v.attendance <> ?2 order by c.patient.familyName", Visit.class).setParameter(1, today)
-                .setParameter(2, Attendance.CANCELLED).getResultList();
-        Worklist worklist = account.clinician() ? worklists.on(today) : Worklist.hidden();
-        return Answers.page(Templates.today(DAY.format(today), today, visits, worklist));
+        if (!account.clinician()) {
+            return Answers.page(Templates.today(DAY.format(today), today, visits.on(today), Worklist.hidden()));
+        }
+        Long ofCase = number(caseId);
+        // one case is asked for wholly, whoever treats it
+        Whose whose = Whose.of(who != null ? who : ofCase != null ? Whose.ALL : kept, account.id());
+        Long asked = number(page);
+        Filter filter = new Filter(whose, rule == null || !rule.matches("[a-z_]{1,60}") ? "" : rule, ofCase, asked == null || asked < 1 ? 1 : (int) Math.min(asked, 1_000_000));
+        Response answer = Answers.page(Templates.today(DAY.format(today), today, visits.on(today), worklists.on(today, filter)));
+        return who == null ? answer : Response.fromResponse(answer).cookie(new NewCookie.Builder(CHOICE).value(whose.value()).path("/").maxAge(A_YEAR).httpOnly(true)
+                .sameSite(NewCookie.SameSite.STRICT).build()).build();
+    }
+
+    private static Long number(String text) {
+        return text != null && text.matches("\\d{1,15}") ? Long.valueOf(text) : null;
     }
 }

@@ -1,60 +1,111 @@
 package org.steadwork.worklist;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.inject.Any;
-import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.steadwork.account.Accounts;
 import org.steadwork.casefile.Attention;
+import org.steadwork.casefile.AttentionRule;
+import org.steadwork.casefile.AttentionRules;
+import org.steadwork.web.Option;
 
-/** Gathers Today from every feature that can tell what needs attention. */
+/** Reads Today from the stored list, page by page, once it has been brought up to date; a fixed number of queries. */
 @ApplicationScoped
 class Worklists {
 
-    record CaseName(long id, String complaint, String fileNumber) {
-    }
-
-    @Inject
-    @Any
-    Instance<Attention> sources;
+    private static final int FOLDED = 100;
+    private static final String STANDING = "e.clearedOn is null and not exists (select 1 from Snooze s where s.entry = e and s.endedAt is null and s.backOn > :today)";
+    private static final String PEOPLE = " join fetch e.caseFile c join fetch c.patient join fetch c.clinician";
 
     @Inject
     EntityManager db;
 
-    Worklist on(LocalDate today) {
-        List<Attention.Entry> all = sources.stream().flatMap(source -> source.entries(today).stream())
-                .sorted(Comparator.comparing(Worklists::weight).thenComparing(Attention.Entry::since).thenComparing(Attention.Entry::patient)).toList();
-        Map<Long, CaseName> names = names(all.stream().map(Attention.Entry::caseId).distinct().toList());
-        List<Worklist.Row> rows = all.stream().map(entry -> row(entry, names.get(entry.caseId()))).toList();
-        return new Worklist(true, of(rows, Attention.Urgency.NOW), of(rows, Attention.Urgency.TODAY), of(rows, Attention.Urgency.SOON));
+    @Inject
+    Refresh refresh;
+
+    @Inject
+    AttentionRules rules;
+
+    @Inject
+    Accounts accounts;
+
+    @ConfigProperty(name = "steadwork.today.entries-a-page")
+    int pageSize;
+
+    Worklist on(LocalDate today, Filter asked) {
+        return read(today, asked, refresh.tried(today));
     }
 
-    /** What the cases are about, in one query for all of them. */
-    private Map<Long, CaseName> names(List<Long> caseIds) {
-        return caseIds.isEmpty() ? Map.of() : db.createQuery("select c.id, c.complaint, c.patient.fileNumber from CaseFile c where c.id in ?1", CaseName.class)
-                .setParameter(1, caseIds).getResultStream().collect(Collectors.toMap(CaseName::id, Function.identity()));
+    private Worklist read(LocalDate today, Filter asked, boolean upToDate) {
+        Map<Attention.Urgency, Long> counts = new EnumMap<>(Attention.Urgency.class);
+        Map<String, Long> ofRules = new LinkedHashMap<>();
+        Filter everyRule = asked.everyRule();
+        everyRule.bind(db.createQuery("select e.rule, e.urgency, count(e) from WorklistEntry e join e.caseFile c where " + STANDING + everyRule.where()
+                + " group by e.rule, e.urgency", Object[].class)).setParameter("today", today).getResultList().forEach(row -> {
+            ofRules.merge((String) row[0], (Long) row[2], Long::sum);
+            if (asked.rule().isEmpty() || asked.rule().equals(row[0])) {
+                counts.merge((Attention.Urgency) row[1], (Long) row[2], Long::sum);
+            }
+        });
+        long count = counts.values().stream().mapToLong(Long::longValue).sum();
+        int page = (int) Math.min(asked.page(), Math.max(1, (count + pageSize - 1) / pageSize));
+        Filter filter = new Filter(asked.whose(), asked.rule(), asked.caseId(), page);
+        List<WorklistEntry> rows = filter.bind(db.createQuery("select e from WorklistEntry e" + PEOPLE + " where " + STANDING + filter.where()
+                + " order by e.place, e.since, e.id", WorklistEntry.class)).setParameter("today", today).setFirstResult((page - 1) * pageSize).setMaxResults(pageSize)
+                .getResultList();
+        return new Worklist(true, filter, rows, counts, options(ofRules, asked.rule()), clinicians(), waiting(), pageSize, snoozed(today, filter), cleared(today, filter), upToDate);
     }
 
-    /** A red flag before what is late or a caution, that before what is merely to do. */
-    private static int weight(Attention.Entry entry) {
-        return switch (entry.mark()) {
-            case "out" -> 0;
-            case "near" -> 1;
-            default -> 2;
-        };
+    private Worklist.Snoozed snoozed(LocalDate today, Filter filter) {
+        String from = " from Snooze s join%1$s s.entry e join%1$s e.caseFile c%2$s where s.endedAt is null and s.backOn > :today and e.clearedOn is null" + filter.where();
+        long count = filter.bind(db.createQuery("select count(s)" + from.formatted("", ""), Long.class)).setParameter("today", today).getSingleResult();
+        List<Snooze> rows = count == 0 ? List.of() : filter.bind(db.createQuery("select s" + from.formatted(" fetch", " join fetch c.patient join fetch s.snoozedBy")
+                + " order by s.backOn, s.id", Snooze.class)).setParameter("today", today).setMaxResults(FOLDED).getResultList();
+        return new Worklist.Snoozed(count, rows);
     }
 
-    private static Worklist.Row row(Attention.Entry entry, CaseName name) {
-        return new Worklist.Row(entry, name.complaint(), name.fileNumber());
+    private Worklist.Cleared cleared(LocalDate today, Filter filter) {
+        long count = filter.bind(db.createQuery("select count(e) from WorklistEntry e join e.caseFile c where e.clearedOn = :today" + filter.where(), Long.class))
+                .setParameter("today", today).getSingleResult();
+        List<WorklistEntry> rows = count == 0 ? List.of() : filter.bind(db.createQuery("select e from WorklistEntry e" + PEOPLE + " where e.clearedOn = :today"
+                + filter.where() + " order by e.clearedAt desc, e.id", WorklistEntry.class)).setParameter("today", today).setMaxResults(FOLDED).getResultList();
+        return new Worklist.Cleared(count, rows);
     }
 
-    private static List<Worklist.Row> of(List<Worklist.Row> all, Attention.Urgency urgency) {
-        return all.stream().filter(row -> row.entry().urgency() == urgency).toList();
+    private List<Option> options(Map<String, Long> counts, String chosen) {
+        return rules.all().stream().filter(rule -> counts.containsKey(rule.key()) || rule.key().equals(chosen))
+                .map(rule -> new Option(rule.key(), rule.name() + ", " + counts.getOrDefault(rule.key(), 0L))).toList();
+    }
+
+    private List<Option> clinicians() {
+        return accounts.clinicians().stream().map(account -> new Option(String.valueOf(account.id()), account.displayName())).toList();
+    }
+
+    private Set<String> waiting() {
+        return rules.all().stream().filter(AttentionRule::snoozable).map(AttentionRule::key).collect(Collectors.toSet());
+    }
+
+    /** Returns an entry with its case, patient and clinician, standing or not. */
+    Optional<WorklistEntry> find(long id) {
+        return db.createQuery("select e from WorklistEntry e" + PEOPLE + " where e.id = :id", WorklistEntry.class).setParameter("id", id).getResultStream().findFirst();
+    }
+
+    /** Returns what ever put an entry off, the latest first. */
+    List<Snooze> snoozes(WorklistEntry entry) {
+        return db.createQuery("from Snooze s join fetch s.snoozedBy where s.entry = :entry order by s.id desc", Snooze.class).setParameter("entry", entry).getResultList();
+    }
+
+    /** Returns the rule of an entry, unless the content no longer has it. */
+    Optional<AttentionRule> rule(WorklistEntry entry) {
+        return rules.find(entry.rule());
     }
 }

@@ -165,11 +165,11 @@ class WorkPlanPagesTest {
     @Test
     void allOpenCasesCostOneQuery() {
         fill(accounts.visitor(Role.CLINICIAN), cases.open("Gideon", "Ashe-Barrow"), Map.of());
-        assertEquals(1, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> steps.entries(LocalDate.of(2026, 3, 9)))));
+        assertEquals(1, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> steps.entries(LocalDate.of(2026, 3, 9), CaseScope.all()))));
     }
 
     private Attention.Entry due(long id, LocalDate day) {
-        return QuarkusTransaction.requiringNew().call(() -> steps.entries(day)).stream().filter(entry -> entry.caseId() == id).findFirst().orElse(null);
+        return QuarkusTransaction.requiringNew().call(() -> steps.entries(day, CaseScope.one(id))).stream().findFirst().orElse(null);
     }
 
     private void status(CaseFile file, LocalDate from, WorkStatusCode code) {

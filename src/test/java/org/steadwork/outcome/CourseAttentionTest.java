@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.casefile.CloseReason;
 import org.steadwork.web.Statements;
 import org.steadwork.web.TestCases;
@@ -87,12 +88,12 @@ class CourseAttentionTest {
     @Test
     void moreCasesTakeNoMoreStatements() {
         cases.open("Una", "Harrowgate");
-        long few = statements.during(() -> worse.entries(TODAY));
+        long few = statements.during(() -> worse.entries(TODAY, CaseScope.all()));
         for (int i = 0; i < 5; i++) {
             long id = cases.open("Una " + i, "Harrowgate");
             score(id, 4, List.of(1, 1, 1, 1, 1, 1, 1, 1, 1, 1));
         }
-        assertEquals(few, statements.during(() -> worse.entries(TODAY)));
+        assertEquals(few, statements.during(() -> worse.entries(TODAY, CaseScope.all())));
     }
 
     void score(long id, int day, List<Integer> answers) {
@@ -112,6 +113,6 @@ class CourseAttentionTest {
     }
 
     private List<Attention.Entry> of(long id) {
-        return worse.entries(TODAY).stream().filter(entry -> entry.caseId() == id).toList();
+        return worse.entries(TODAY, CaseScope.one(id));
     }
 }

@@ -72,6 +72,7 @@ class FullCase {
         redFlags(visitor, path, parts);
         letters(visitor, path, parts);
         ownPage(visitor, path, parts);
+        parts.put("entry", number(visitor.open("/?case=" + path.substring("/cases/".length())).outerHtml(), "/today/entries/(\\d+)/snooze"));
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 

@@ -139,6 +139,8 @@ class HostileFormsTest {
                 "/bench/screen-breaks",
                 made.path() + "/edit",
                 made.path() + "/close",
+                made.path() + "/hand-over",
+                "/today/entries/" + made.parts().get("entry") + "/snooze",
                 made.path() + "/attendance",
                 made.path() + "/ties",
                 made.path() + "/programme/conditions",

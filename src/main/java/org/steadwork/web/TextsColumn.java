@@ -1,4 +1,4 @@
-package org.steadwork.letter;
+package org.steadwork.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
@@ -8,9 +8,9 @@ import jakarta.persistence.Converter;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Keeps the words of a draft, by section, in one column as JSON. */
+/** Keeps words by name in one column as JSON. */
 @Converter
-class TextsColumn implements AttributeConverter<Map<String, String>, String> {
+public class TextsColumn implements AttributeConverter<Map<String, String>, String> {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -19,7 +19,7 @@ class TextsColumn implements AttributeConverter<Map<String, String>, String> {
         try {
             return texts == null ? null : JSON.writeValueAsString(texts);
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("The words of a draft cannot be kept", e);
+            throw new IllegalArgumentException("These words cannot be kept", e);
         }
     }
 
@@ -29,7 +29,7 @@ class TextsColumn implements AttributeConverter<Map<String, String>, String> {
             return column == null ? null : JSON.readValue(column, new TypeReference<LinkedHashMap<String, String>>() {
             });
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("The words of a draft cannot be read", e);
+            throw new IllegalStateException("These words cannot be read", e);
         }
     }
 }

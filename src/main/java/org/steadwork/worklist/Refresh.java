@@ -1,0 +1,134 @@
+package org.steadwork.worklist;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+import org.steadwork.casefile.CaseScope;
+
+/**
+ * Brings the stored list up to date with the rules before it is shown. A clinic of usual size has all its open cases looked at each time.
+ * A large one has those looked at in which something was done since, by the audit trail, and all of them when the day is a new one and
+ * every so often in the background, so that nothing depends on the trail for long.
+ */
+@ApplicationScoped
+class Refresh {
+
+    private static final Logger LOG = Logger.getLogger(Refresh.class);
+    /** Lines of the trail looked at once more, since one with a lower number may be stored a moment later. */
+    private static final int OVERLAP = 200;
+    /** From so many changed cases on, looking at all of them is the simpler question. */
+    private static final int MANY = 500;
+    private static final int TRIES = 2;
+    private static final Duration OLDEST = Duration.ofHours(1);
+    private static final Duration MINUTE = Duration.ofMinutes(1);
+    private static final int LONGEST_SECONDS = 300;
+
+    @Inject
+    EntityManager db;
+
+    @Inject
+    Asking asking;
+
+    @Inject
+    EntryChanges changes;
+
+    @Inject
+    Clock clock;
+
+    @ConfigProperty(name = "steadwork.today.whole-up-to")
+    int wholeUpTo;
+
+    private final ReentrantLock oneAtATime = new ReentrantLock();
+
+    /** Brings the list up to date for a day; returns false when a feature could not tell, so that something may be missing. */
+    boolean run(LocalDate today) {
+        return run(today, false);
+    }
+
+    /**
+     * As {@link #run(LocalDate)} for a page that shows the list all the same when it fails: returns whether it is up to date. It tries
+     * twice, since somebody may put an entry off at the same moment.
+     */
+    boolean tried(LocalDate today) {
+        for (int left = TRIES; left > 0; left--) {
+            try {
+                return run(today);
+            } catch (RuntimeException e) {
+                LOG.errorf(e, "Today was not brought up to date, tries left: %d", left - 1);
+            }
+        }
+        return false;
+    }
+
+    /** Does so after a look at all open cases, whatever their number. */
+    boolean runWhole(LocalDate today) {
+        return run(today, true);
+    }
+
+    private boolean run(LocalDate today, boolean whole) {
+        oneAtATime.lock();
+        try {
+            return QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(() -> refresh(today, whole));
+        } finally {
+            oneAtATime.unlock();
+        }
+    }
+
+    private boolean refresh(LocalDate today, boolean asked) {
+        Instant now = Instant.now(clock);
+        // held to the end, so that two processes on one database do not write the same entry twice
+        WorklistState state = db.find(WorklistState.class, WorklistState.ONLY, LockModeType.PESSIMISTIC_WRITE);
+        long seen = state.lastEventId();
+        long last = db.createQuery("select coalesce(max(e.id), 0) from AuditEvent e", Long.class).getSingleResult();
+        boolean whole = asked || !today.equals(state.shownOn()) || old(state, now) || openCases() <= wholeUpTo;
+        Set<Long> changed = whole ? Set.of() : changedSince(seen - OVERLAP);
+        whole |= changed.size() > MANY;
+        if (whole || !changed.isEmpty()) {
+            CaseScope scope = whole ? CaseScope.all() : CaseScope.of(changed);
+            Asking.Told told = asking.entries(today, scope);
+            changes.apply(told, scope, today, now, seen);
+            if (!told.whole()) {
+                return false; // nothing is noted, so that the same cases are asked about again next time
+            }
+        }
+        note(state, today, last, whole ? now : null);
+        return true;
+    }
+
+    /** The clock of a demo may begin anew, so a look in the future is an old one too. */
+    private static boolean old(WorklistState state, Instant now) {
+        return state.wholeAt() == null || state.wholeAt().isAfter(now) || Duration.between(state.wholeAt(), now).compareTo(OLDEST) > 0;
+    }
+
+    private long openCases() {
+        return db.createQuery("select count(c) from CaseFile c where c.closedOn is null", Long.class).getSingleResult();
+    }
+
+    private Set<Long> changedSince(long event) {
+        List<Long> cases = db.createQuery("select distinct e.caseFileId from AuditEvent e where e.id > :event and e.caseFileId is not null"
+                + " and e.action not like 'viewed%'", Long.class).setParameter("event", event).getResultList();
+        return new HashSet<>(cases);
+    }
+
+    /** A look that found nothing new is not worth a write each time. */
+    private static void note(WorklistState state, LocalDate today, long last, Instant whole) {
+        if (!today.equals(state.shownOn()) || last != state.lastEventId()) {
+            state.brought(today, last);
+        }
+        if (whole != null && (state.wholeAt() == null || Duration.between(state.wholeAt(), whole).abs().compareTo(MINUTE) > 0)) {
+            state.lookedAtAll(whole);
+        }
+    }
+}

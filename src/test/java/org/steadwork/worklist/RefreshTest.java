@@ -1,0 +1,176 @@
+package org.steadwork.worklist;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.arc.ClientProxy;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.steadwork.account.AuditTrail;
+import org.steadwork.account.Role;
+import org.steadwork.casefile.CaseScope;
+import org.steadwork.web.Statements;
+import org.steadwork.web.TestAccounts;
+import org.steadwork.web.Visitor;
+
+/** The stored list: what left is told with what was done, pages reach everything, a large clinic is looked at case by case. */
+@QuarkusTest
+class RefreshTest {
+
+    private static final LocalDate TODAY = LocalDate.now();
+
+    @Inject
+    RuleCases cases;
+
+    @Inject
+    Worklists worklists;
+
+    @Inject
+    Refresh refresh;
+
+    @Inject
+    Asking asking;
+
+    @Inject
+    AuditTrail audit;
+
+    @Inject
+    TestAccounts accounts;
+
+    @Inject
+    Statements statements;
+
+    private Worklist list(long caseId) {
+        return worklists.on(TODAY, new Filter(new Whose(null, Whose.ALL), "", caseId, 1));
+    }
+
+    private static WorklistEntry cleared(Worklist list, String rule) {
+        return list.cleared().rows().stream().filter(entry -> entry.rule().equals(rule)).findFirst().orElseThrow(() -> new AssertionError("no " + rule));
+    }
+
+    @Test
+    void whatLeftTodayIsToldWithTheActThatClearedIt() {
+        long id = cases.open("Left-Today");
+        assertTrue(list(id).rows().stream().anyMatch(entry -> entry.rule().equals("review_none")));
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        visitor.open("/cases/" + id + "/edit");
+        visitor.submit("/cases/" + id + "/edit", Map.of("nextReviewOn", TODAY.plusDays(9).toString()));
+        assertEquals(200, visitor.status());
+        Worklist after = list(id);
+        assertFalse(after.rows().stream().anyMatch(entry -> entry.rule().equals("review_none")));
+        WorklistEntry left = cleared(after, "review_none");
+        assertEquals("changed case details (T. Clinician)", left.clearedAct());
+        assertTrue(visitor.open("/?case=" + id).select("section[aria-labelledby=aside]").text().contains("After: changed case details (T. Clinician)."));
+        assertTrue(visitor.open("/today/entries/" + left.id()).text().contains("It left the list"));
+    }
+
+    @Test
+    void whatLeavesWithoutAnActSaysSo() {
+        long id = cases.open("Left-Alone");
+        list(id);
+        cases.sql("update case_file set next_review_on = date '2999-01-01' where id = %d", id);
+        assertNull(cleared(list(id), "review_none").clearedAct());
+        assertTrue(accounts.visitor(Role.CLINICIAN).open("/?case=" + id).text().contains("Nothing was done in the case since: its facts no longer meet the rule."));
+        cases.sql("update case_file set next_review_on = null where id = %d", id);
+        assertTrue(list(id).rows().stream().anyMatch(entry -> entry.rule().equals("review_none")), "it stands again");
+        assertTrue(list(id).cleared().rows().isEmpty());
+    }
+
+    @Test
+    void aFeatureThatFailsIsSaidAndTakesNothingFromTheOthers() {
+        long id = cases.open("Silent-Feature");
+        list(id);
+        SilentAttention.fails = true;
+        try {
+            cases.flag(id, cases.screen(id, TODAY, "POSITIVE", "", true), "SAME_DAY", TODAY);
+            Worklist list = list(id);
+            assertFalse(list.upToDate());
+            assertTrue(list.rows().stream().anyMatch(entry -> entry.rule().equals("red_flag_call")), "the others are asked all the same");
+            assertTrue(accounts.visitor(Role.CLINICIAN).open("/").text().contains("This list may be out of date"));
+            assertTrue(accounts.visitor(Role.LEAD).open("/team").text().contains("This list may be out of date"));
+        } finally {
+            SilentAttention.fails = false;
+        }
+        assertTrue(list(id).upToDate());
+    }
+
+    /** In a clinic too large to be looked at wholly each time, a case comes up to date by its line in the audit trail. */
+    @Test
+    void aLargeClinicIsLookedAtWhereSomethingWasDone() {
+        long done = cases.open("Large-Done");
+        long untold = cases.open("Large-Untold");
+        refresh.runWhole(TODAY);
+        Refresh itself = ClientProxy.unwrap(refresh);
+        int before = itself.wholeUpTo;
+        itself.wholeUpTo = 0;
+        try {
+            Stream.of(done, untold).forEach(id -> cases.sql("update case_file set next_review_on = date '2999-01-01' where id = %d", id));
+            QuarkusTransaction.requiringNew().run(() -> audit.record("changed case details", null, done, null));
+            assertFalse(rules(done).contains("review_none"), "the trail tells of it");
+            assertTrue(rules(untold).contains("review_none"), "nothing told of this one");
+            refresh.runWhole(TODAY);
+            assertFalse(rules(untold).contains("review_none"), "the look at all of them finds it");
+        } finally {
+            itself.wholeUpTo = before;
+        }
+    }
+
+    private List<String> rules(long id) {
+        return list(id).rows().stream().map(WorklistEntry::rule).toList();
+    }
+
+    @Test
+    void oneCaseIsAskedAboutInAFixedNumberOfQueries() {
+        long id = cases.open("Asked-One");
+        long empty = statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.one(id))));
+        cases.finding(id, TODAY.minusDays(40), TODAY.minusDays(30));
+        cases.finding(id, TODAY.minusDays(40), TODAY.minusDays(30));
+        cases.report(id, TODAY, "numb", false, false);
+        cases.report(id, TODAY, null, false, true);
+        cases.status(id, "OFF", TODAY.minusDays(90), null);
+        cases.letter(id, "progress_report", TODAY);
+        assertEquals(empty, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.one(id)))));
+        assertEquals(empty, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.all()))));
+        assertTrue(empty <= 30, "asked in " + empty + " queries");
+    }
+
+    @Test
+    void pagesReachEveryEntryOnce() {
+        Stream.of("One", "Two", "Three").forEach(name -> cases.open("Paged-" + name));
+        Filter whole = new Filter(new Whose(null, Whose.ALL), "review_none", null, 1);
+        Worklist all = worklists.on(TODAY, whole);
+        Worklists itself = ClientProxy.unwrap(worklists);
+        int before = itself.pageSize;
+        itself.pageSize = 2;
+        try {
+            int pages = worklists.on(TODAY, whole).pages();
+            assertEquals((all.count() + 1) / 2, pages);
+            List<Long> reached = Stream.iterate(1, page -> page <= pages, page -> page + 1)
+                    .flatMap(page -> worklists.on(TODAY, new Filter(whole.whose(), whole.rule(), null, page)).rows().stream()).map(WorklistEntry::id).toList();
+            assertEquals(all.rows().stream().map(WorklistEntry::id).toList(), reached);
+            assertEquals(pages, worklists.on(TODAY, new Filter(whole.whose(), whole.rule(), null, 99_999)).filter().page(), "beyond the last stands the last");
+        } finally {
+            itself.pageSize = before;
+        }
+    }
+
+    @Test
+    void oneSeesOnesOwnCasesAndWhatIsForNowInAll() {
+        long theirs = cases.open("Mine-Not");
+        cases.flag(theirs, cases.screen(theirs, TODAY, "POSITIVE", "", true), "SAME_DAY", TODAY);
+        Worklist mine = worklists.on(TODAY, new Filter(new Whose(accounts.of(Role.LEAD).id(), Whose.MINE), "", theirs, 1));
+        assertEquals(List.of("red_flag_call"), mine.rows().stream().map(WorklistEntry::rule).toList());
+        Visitor lead = accounts.visitor(Role.LEAD);
+        assertEquals(List.of("mine"), lead.open("/?who=mine").select("#who option[selected]").eachAttr("value"));
+        assertEquals(List.of("mine"), lead.open("/").select("#who option[selected]").eachAttr("value"), "Today opens as it was left");
+        assertEquals(List.of("all"), lead.open("/?who=%3Cx&page=-1&rule=%22").select("#who option[selected]").eachAttr("value"));
+    }
+}
