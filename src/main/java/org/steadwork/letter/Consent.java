@@ -164,6 +164,18 @@ class Consent {
         return recipientKind;
     }
 
+    Long caseId() {
+        return caseFile.id();
+    }
+
+    Long employerId() {
+        return employer == null ? null : employer.id();
+    }
+
+    Long correspondentId() {
+        return correspondent == null ? null : correspondent.id();
+    }
+
     public String recipientName() {
         return recipientName;
     }

@@ -41,7 +41,7 @@ final class SafetyRules {
         }
         return switch (safety.screen()) {
             case COMPLETE -> List.of();
-            case INCOMPLETE -> List.of(criterion.unknown("Red flags: answers of " + Days.shown(safety.screenedOn()) + " are missing."));
+            case INCOMPLETE -> List.of(criterion.unknown("The red-flag screen of " + Days.shown(safety.screenedOn()) + " is not complete and signed."));
             case NONE -> List.of(criterion.unknown("No red-flag question was asked."));
         };
     }
