@@ -88,7 +88,6 @@ create table meeting_case (
     added_by varchar(120),
     removed_by varchar(120),
     removed_why varchar(500),
-    reasons text,
     constraint meeting_case_pk primary key (id),
     constraint meeting_case_meeting_fk foreign key (meeting_id) references review_meeting (id),
     constraint meeting_case_case_fk foreign key (case_file_id) references case_file (id),
@@ -112,7 +111,6 @@ create table meeting_case_history (
     added_by varchar(120),
     removed_by varchar(120),
     removed_why varchar(500),
-    reasons text,
     constraint meeting_case_history_pk primary key (id, revision),
     constraint meeting_case_history_revision_fk foreign key (revision) references revision (id)
 );

@@ -143,7 +143,7 @@ class Consent {
     }
 
     boolean isFor(LetterReader reader) {
-        return reader.kind() == recipientKind && (reader.employer() != null
+        return reader.kind() == recipientKind && (recipientKind == Recipient.CASE_REVIEW || reader.employer() != null
                 ? employer != null && employer.id().equals(reader.employer().id())
                 : correspondent != null && correspondent.id().equals(reader.correspondent().id()));
     }

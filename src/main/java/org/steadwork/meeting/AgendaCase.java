@@ -13,7 +13,6 @@ import jakarta.persistence.Version;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.casefile.CaseFile;
-import org.steadwork.kernel.StaleVersionException;
 
 /** A case on the agenda of a meeting, once somebody touched it there: its place, minutes, question, and what was said. */
 @Entity
@@ -61,9 +60,6 @@ class AgendaCase {
     @Column(name = "removed_why")
     private String removedWhy;
 
-    @Column(columnDefinition = "text")
-    private String reasons;
-
     protected AgendaCase() {
     }
 
@@ -105,15 +101,6 @@ class AgendaCase {
     void remove(String by, String why) {
         removedBy = by;
         removedWhy = why;
-    }
-
-    /** Keeps the reasons as they stood when the meeting was closed. */
-    void keepReasons(String words) {
-        reasons = words;
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     public Long id() {
@@ -167,9 +154,5 @@ class AgendaCase {
 
     public String removedWhy() {
         return removedWhy;
-    }
-
-    public String reasons() {
-        return reasons;
     }
 }

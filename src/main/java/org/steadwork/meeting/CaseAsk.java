@@ -16,7 +16,6 @@ import java.time.Instant;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.casefile.CaseFile;
-import org.steadwork.kernel.StaleVersionException;
 import org.steadwork.meeting.agenda.AskKind;
 
 /** A clinician asks for a case to be discussed. It stands until a meeting discussed it, or it is taken back with a reason. */
@@ -76,10 +75,6 @@ class CaseAsk {
         settledBy = by;
         settledAt = at;
         settledHow = how;
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     public boolean open() {

@@ -12,7 +12,7 @@ import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.web.Dates;
 
-/** Closes a meeting: keeps its agenda with the reasons as they stand, settles what was asked, and freezes the minutes. */
+/** Closes a meeting: keeps its agenda, settles what was asked, and freezes the minutes. */
 @ApplicationScoped
 class Closing {
 
@@ -50,10 +50,9 @@ class Closing {
         close(meeting, agendas.of(meeting), account.get(), Instant.now(clock));
     }
 
-    /** @param agenda whose rows are all kept already */
+    /** Closes with the agenda given. */
     void close(ReviewMeeting meeting, Agenda agenda, Account by, Instant now) {
         MinutesText minutes = writer.closed(meeting, agenda, by, now);
-        agenda.rows().forEach(row -> row.item().keepReasons(MinutesWriter.why(row)));
         settle(meeting, agenda, by, now);
         desk.flush();
         meetings.add(new Minutes(meeting, minutes.plain(), printer.minutes(minutes, now), by, now));

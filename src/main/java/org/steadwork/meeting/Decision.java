@@ -16,7 +16,6 @@ import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.CaseFile;
-import org.steadwork.kernel.StaleVersionException;
 
 /** What a meeting advises on a case. The treating clinician decides: see {@link DecisionAnswer}. It stays as it is once the meeting is closed. */
 @Entity
@@ -91,10 +90,6 @@ class Decision {
         dissent = terms.dissent();
         recordedBy = by;
         recordedAt = at;
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     public Long id() {

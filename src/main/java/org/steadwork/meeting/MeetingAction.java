@@ -21,7 +21,6 @@ import org.hibernate.envers.NotAudited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.CaseFile;
-import org.steadwork.kernel.StaleVersionException;
 
 /** What somebody does by a day, as agreed in a meeting. What becomes of it is told by its steps; it comes back until done or dropped. */
 @Entity
@@ -122,10 +121,6 @@ class MeetingAction {
     /** Returns what was recorded last, or null while nothing was. */
     public ActionStep last() {
         return steps.isEmpty() ? null : steps.get(steps.size() - 1);
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     public Long id() {

@@ -7,7 +7,6 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import org.hibernate.envers.Audited;
-import org.steadwork.kernel.StaleVersionException;
 
 /** How many visits were agreed for a case: a reason to look, not a limit. */
 @Entity
@@ -44,10 +43,6 @@ class PlannedVisits {
         visits = number;
         setBy = by;
         setAt = at;
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     public Long caseFileId() {

@@ -22,7 +22,6 @@ import org.hibernate.envers.Audited;
 import org.hibernate.envers.NotAudited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.account.Account;
-import org.steadwork.kernel.StaleVersionException;
 
 /**
  * A review meeting: when, who leads it, who writes, who takes part. Closing it adds {@link Minutes} that point at its version, so that
@@ -104,10 +103,6 @@ class ReviewMeeting {
         calledOffBy = by;
         calledOffAt = at;
         calledOffWhy = why;
-    }
-
-    void requireVersion(int seen) {
-        StaleVersionException.check(seen, version);
     }
 
     public boolean calledOff() {

@@ -43,6 +43,16 @@ class MeetingCases {
         return meeting.id();
     }
 
+    /** A meeting that is not the next one, so that it has only the cases put on by hand. */
+    @Transactional
+    public long planLate(String guest, Long employer) {
+        plan(null, null);
+        long id = plan(guest, employer);
+        ReviewMeeting meeting = db.find(ReviewMeeting.class, id);
+        meeting.plan(LocalDate.of(2097, 1, 1), LocalTime.of(12, 30), meeting.chair(), meeting.notes());
+        return id;
+    }
+
     @Transactional
     public long employer(String name) {
         Employer employer = new Employer(name);

@@ -394,7 +394,7 @@ class MeetingPagesTest {
     @Test
     void aCaseIsHeldBackWhileAGuestIsInTheRoomWithoutConsent() {
         long id = cases.open("Gudrun", "Guestworth");
-        long meeting = meetings.plan("Jo Quayle", null);
+        long meeting = late("Jo Quayle", null, id);
         String path = "/meetings/" + meeting + "/cases/" + id;
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
         for (String page : List.of(path, path.replace("/cases/", "/show/"))) {
@@ -426,7 +426,7 @@ class MeetingPagesTest {
         visitor.open(consent + "?to=employer-" + employer);
         visitor.submit(consent, Map.of("how", "spoken"));
         assertEquals(200, visitor.status(), visitor.page().text());
-        long meeting = meetings.plan("Jo Quayle", employer);
+        long meeting = late("Jo Quayle", employer, id);
         String words = visitor.open("/meetings/" + meeting + "/cases/" + id).select("main").text();
         assertTrue(words.contains("planner") && words.contains("Work status"), words);
         for (String held : List.of("Neck ache", "never asked", "No risk screen", "attended", "no outcome measure", "No red-flag question")) {
@@ -438,7 +438,7 @@ class MeetingPagesTest {
     @Test
     void thePackIsAPageACaseArchivableAndWithoutNames() throws IOException {
         long id = cases.open("Peregrine", "Packworth");
-        long meeting = meetings.plan(null, null);
+        long meeting = late(null, null, id, cases.open("Prudence", "Packworth"));
         Visitor visitor = accounts.visitor(Role.CLINICIAN);
         int count = visitor.open("/meetings/" + meeting).select(".agenda__name").size();
         visitor.open("/meetings/" + meeting + "/file/pack.pdf");
@@ -447,7 +447,19 @@ class MeetingPagesTest {
         String text = PrintedPages.text(file);
         assertTrue(text.contains(meetings.fileNumber(id)) && text.contains("Confidential") && text.contains("Review meeting,"), text);
         assertFalse(text.contains("Packworth") || text.contains("Peregrine"), text);
+        assertEquals(2, count);
         assertTrue(text.contains("Page " + (count + 1) + " of " + (count + 1)), "an agenda and " + count + " cases, a page each");
+    }
+
+    private long late(String guest, Long employer, long... caseIds) {
+        long meeting = meetings.planLate(guest, employer);
+        Visitor visitor = accounts.visitor(Role.CLINICIAN);
+        visitor.open("/meetings/" + meeting);
+        for (long id : caseIds) {
+            visitor.submit("/meetings/" + meeting + "/agenda/add", Map.of("number", meetings.fileNumber(id)));
+            assertEquals(200, visitor.status(), visitor.page().text());
+        }
+        return meeting;
     }
 
     private static String pack(Visitor visitor, long meeting, String query) {
