@@ -25,6 +25,11 @@ final class CaseOutcomeForm {
         return "a" + action.id() + "-";
     }
 
+    /** Returns where saving leads: "show" for the full-screen view, else blank for the page of the case. */
+    static String back(String typed) {
+        return "show".equals(typed) ? "show" : "";
+    }
+
     static Form show(CaseSheet.View view) {
         AgendaCase item = view.row().item();
         Form form = show(item, Form.empty());

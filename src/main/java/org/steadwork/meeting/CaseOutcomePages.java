@@ -148,7 +148,7 @@ class CaseOutcomePages {
         if (shut.isPresent()) {
             return shut.get();
         }
-        String back = MeetingCasePages.back(form.value("back"));
+        String back = CaseOutcomeForm.back(form.value("back"));
         String done = change.make(open, file, form);
         if (form.conflict() || form.hasErrors()) {
             return sheet.answer(form.conflict() ? 409 : 422, open, file, form, back);

@@ -44,7 +44,7 @@ class MeetingCasePages {
             return Answers.seeOther("/meetings/" + meeting);
         }
         audit.record("viewed case in review meeting", file.patient().id(), caseFile, null);
-        return sheet.answer(200, open, file, null, back(back));
+        return sheet.answer(200, open, file, null, CaseOutcomeForm.back(back));
     }
 
     /** The question, and what was said. */
@@ -61,13 +61,13 @@ class MeetingCasePages {
         String question = form.text("question", AgendaCase.LONGEST_QUESTION);
         String notes = form.text("minutes", AgendaCase.LONGEST_NOTES);
         if (form.hasErrors()) {
-            return sheet.answer(422, open, file, form, back(form.value("back")));
+            return sheet.answer(422, open, file, form, CaseOutcomeForm.back(form.value("back")));
         }
         AgendaCase stored = meetings.caseOf(meeting, caseFile).orElse(null);
         int version = stored == null ? 0 : stored.version() + 1;
         if (form.version() != version) {
             form.conflictsWith(CaseOutcomeForm.show(stored, Form.empty()), version);
-            return sheet.answer(409, open, file, form, back(form.value("back")));
+            return sheet.answer(409, open, file, form, CaseOutcomeForm.back(form.value("back")));
         }
         AgendaCase item = desk.touch(open, file);
         item.ask(question);
@@ -95,10 +95,6 @@ class MeetingCasePages {
     private Response done(ReviewMeeting meeting, CaseFile file, String action, Form form) {
         desk.changed(meeting);
         audit.record(action, file.patient().id(), file.id(), null);
-        return Answers.seeOther("/meetings/" + meeting.id() + (back(form.value("back")).isEmpty() ? "/cases/" : "/show/") + file.id());
-    }
-
-    static String back(String typed) {
-        return "show".equals(typed) ? "show" : "";
+        return Answers.seeOther("/meetings/" + meeting.id() + (CaseOutcomeForm.back(form.value("back")).isEmpty() ? "/cases/" : "/show/") + file.id());
     }
 }
