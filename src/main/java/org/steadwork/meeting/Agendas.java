@@ -64,7 +64,7 @@ class Agendas {
         if (fills) {
             Set<Long> touched = stored.stream().map(item -> item.caseFile().id()).collect(Collectors.toSet());
             known.keySet().stream().filter(file -> !touched.contains(file.id())).filter(file -> carried.containsKey(file.id()) || again.containsKey(file.id())
-                    || holding(reasons, file.id()).size() > 0).sorted(first(reasons)).forEach(files::add);
+                    || !holding(reasons, file.id()).isEmpty()).sorted(first(reasons)).forEach(files::add);
         }
         Map<Long, AgendaCase> items = stored.stream().collect(Collectors.toMap(item -> item.caseFile().id(), item -> item));
         Map<Long, Room> in = rooms.of(meeting, files.stream().map(CaseFile::id).toList(), stored.stream().filter(AgendaCase::guestsLeft)
@@ -78,8 +78,9 @@ class Agendas {
                     again.getOrDefault(file.id(), List.of()), room));
         }
         Set<Long> on = files.stream().map(CaseFile::id).collect(Collectors.toSet());
-        List<Agenda.Unjudged> unjudged = known.keySet().stream().filter(file -> !on.contains(file.id()) && !views(reasons, file.id(), false).isEmpty())
-                .map(file -> new Agenda.Unjudged(file, names.of(file.patient(), meeting.guests().isEmpty()), views(reasons, file.id(), false))).toList();
+        List<Agenda.Unjudged> unjudged = known.keySet().stream().filter(file -> !on.contains(file.id()) && holding(reasons, file.id()).isEmpty()
+                && !views(reasons, file.id(), false).isEmpty()).map(file -> new Agenda.Unjudged(file, names.of(file.patient(), meeting.guests().isEmpty()),
+                views(reasons, file.id(), false))).toList();
         return new Agenda(meeting, fills, rows, stored.stream().filter(AgendaCase::removed).toList(), unjudged, known.size());
     }
 

@@ -151,6 +151,8 @@ class CaseOutcomePages {
         String back = CaseOutcomeForm.back(form.value("back"));
         String done = change.make(open, file, form);
         if (form.conflict() || form.hasErrors()) {
+            // the form beside it, of question and minutes, keeps the version of what is stored
+            form.with("version", meetings.caseOf(meeting, caseFile).map(item -> item.version() + 1).orElse(0));
             return sheet.answer(form.conflict() ? 409 : 422, open, file, form, back);
         }
         desk.touch(open, file);
