@@ -18,6 +18,7 @@ import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.WorkPlanStep;
 import org.steadwork.casefile.WorkStatus;
+import org.steadwork.casefile.workplan.NextStep;
 import org.steadwork.exercise.AdherenceEntry;
 import org.steadwork.letter.SentLetters;
 import org.steadwork.meeting.agenda.CaseFacts;
@@ -105,7 +106,7 @@ class FactsOfCases {
     private Map<Long, List<WorkPlanStep>> stepsBack() {
         Map<Long, List<WorkPlanStep>> back = new LinkedHashMap<>();
         db.createQuery("select c.id, s from WorkPlanStep s join s.plan p join p.caseFile c where c.closedOn is null"
-                + " and s.move = org.steadwork.casefile.workplan.NextStep.Move.BACK order by s.recordedAt, s.id", Object[].class).getResultList()
+                + " and s.move = ?1 order by s.recordedAt, s.id", Object[].class).setParameter(1, NextStep.Move.BACK).getResultList()
                 .forEach(row -> back.computeIfAbsent((Long) row[0], id -> new ArrayList<>()).add((WorkPlanStep) row[1]));
         return back;
     }
