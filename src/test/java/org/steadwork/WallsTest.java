@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 class WallsTest {
 
     private static final String[] PURE = {"org.steadwork.kernel..", "org.steadwork.body..", "org.steadwork.casefile.workplan..", "org.steadwork.casemap.ranking..",
-        "org.steadwork.exercise.dayplan..", "org.steadwork.exposure.method..", "org.steadwork.letter.disclosure..", "org.steadwork.outcome.scoring..",
+        "org.steadwork.exercise.dayplan..", "org.steadwork.exposure.method..", "org.steadwork.letter.disclosure..", "org.steadwork.meeting.agenda..", "org.steadwork.outcome.scoring..",
         "org.steadwork.redflag.rules..", "org.steadwork.workplace.fit.."};
     private static final String[] JAVA_AND_PURE = Stream.concat(Stream.of("java.."), Stream.of(PURE)).toArray(String[]::new);
     private static final String STATISTICS = "org.steadwork.caseload.statistics..";

@@ -23,7 +23,9 @@ import org.steadwork.casefile.CloseReason;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.VisitKind;
 import org.steadwork.casefile.Visits;
+import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
+import org.steadwork.meeting.DemoMeetings;
 import org.steadwork.people.Patient;
 import org.steadwork.web.DemoClock;
 
@@ -32,6 +34,7 @@ import org.steadwork.web.DemoClock;
 class DemoLoader {
 
     private static final String CLINIC = "clinic";
+    private static final String MEETINGS = "meetings";
 
     @Inject
     EntityManager db;
@@ -47,6 +50,9 @@ class DemoLoader {
 
     @Inject
     Visits visits;
+
+    @Inject
+    DemoMeetings meetings;
 
     @Inject
     @Any
@@ -106,6 +112,30 @@ class DemoLoader {
             }
         }
         return true;
+    }
+
+    /** Loads the review meetings, once all cases are there; returns false when they are there already. */
+    @Transactional
+    boolean meetings(Entry file, Entry clinic) {
+        if (!begin(MEETINGS)) {
+            return false;
+        }
+        try {
+            meetings.load(file, new DemoMeetings.Known(key -> accounts.named(DemoPeople.keyed(clinic, "accounts", key).text("user_name")).orElseThrow(),
+                    this::caseOf, key -> people.correspondent(clinic, key), this::clock));
+        } finally {
+            if (clock instanceof DemoClock demoClock) {
+                demoClock.goHome();
+            }
+        }
+        return true;
+    }
+
+    private CaseFile caseOf(String key) {
+        Entry person = Content.yaml("demo/" + key + ".yaml").entry("person").orElseThrow();
+        return db.createQuery("from CaseFile c join fetch c.patient p join fetch c.clinician where p.givenName = ?1"
+                + " and p.familyName = ?2 order by c.id", CaseFile.class).setParameter(1, person.text("given")).setParameter(2, person.text("family"))
+                .setMaxResults(1).getSingleResult();
     }
 
     private void load(Entry demo, Entry clinic) {

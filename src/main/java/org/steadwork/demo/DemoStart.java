@@ -55,6 +55,7 @@ class DemoStart {
                 loaded += loader.caseOf(Content.yaml("demo/" + key + ".yaml"), clinic) ? 1 : 0;
             }
         }
+        loaded += loader.meetings(Content.yaml("demo/meetings.yaml"), clinic) ? 1 : 0;
         if (loaded > 0) {
             LOG.infof("The demo clinic was loaded: %d invented cases", (Object) cases.size());
         }

@@ -249,7 +249,19 @@ final class TrendPlot {
         return new Ellipse2D.Double(-radius, -radius, 2 * radius, 2 * radius);
     }
 
-    private static Shape square() {
-        return new Rectangle2D.Double(-3, -3, 6, 6);
+    /** The squares of visits that lie close together are smaller, so that each can still be told from the next. */
+    private Shape square() {
+        double half = Math.max(1, Math.min(3, (closestVisits() - 2) / 2));
+        return new Rectangle2D.Double(-half, -half, 2 * half, 2 * half);
+    }
+
+    /** The least distance between two visits along the axis; that of the whole axis when there is one visit only. */
+    private double closestVisits() {
+        double aDay = frame.plotWidth() / (lastDay() - firstDay());
+        double closest = frame.plotWidth();
+        for (int i = 1; i < trend.visits().size(); i++) {
+            closest = Math.min(closest, (trend.day(trend.visits().get(i).date()) - trend.day(trend.visits().get(i - 1).date())) * aDay);
+        }
+        return closest;
     }
 }

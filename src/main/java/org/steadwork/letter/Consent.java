@@ -143,7 +143,7 @@ class Consent {
     }
 
     boolean isFor(LetterReader reader) {
-        return reader.kind() == recipientKind && (reader.employer() != null
+        return reader.kind() == recipientKind && (recipientKind == Recipient.CASE_REVIEW || reader.employer() != null
                 ? employer != null && employer.id().equals(reader.employer().id())
                 : correspondent != null && correspondent.id().equals(reader.correspondent().id()));
     }
@@ -166,6 +166,18 @@ class Consent {
 
     public Recipient recipientKind() {
         return recipientKind;
+    }
+
+    Long caseId() {
+        return caseFile.id();
+    }
+
+    Long employerId() {
+        return employer == null ? null : employer.id();
+    }
+
+    Long correspondentId() {
+        return correspondent == null ? null : correspondent.id();
     }
 
     public String recipientName() {

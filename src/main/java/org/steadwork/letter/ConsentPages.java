@@ -47,7 +47,8 @@ class ConsentPages {
 
     /** How long a consent holds unless another day is set; common practice, no source. */
     private static final int DEFAULT_MONTHS = 6;
-    private static final List<Recipient> OUTSIDE = List.of(Recipient.EMPLOYER, Recipient.DOCTOR, Recipient.SPECIALIST, Recipient.INSURER);
+    private static final List<Recipient> OUTSIDE = List.of(Recipient.EMPLOYER, Recipient.DOCTOR, Recipient.SPECIALIST, Recipient.INSURER,
+            Recipient.CASE_REVIEW);
 
     @Inject
     CaseHeads heads;

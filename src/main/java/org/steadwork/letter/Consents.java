@@ -3,6 +3,7 @@ package org.steadwork.letter;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.steadwork.casefile.CaseFile;
@@ -18,6 +19,12 @@ class Consents {
     List<Consent> ofCase(long caseId) {
         return db.createQuery("from Consent c left join fetch c.correspondent left join fetch c.employer where c.caseFile.id = ?1"
                 + " order by c.givenOn desc, c.id desc", Consent.class).setParameter(1, caseId).getResultList();
+    }
+
+    /** Returns the consents of several cases, the one given last first. */
+    List<Consent> ofCases(Collection<Long> caseIds) {
+        return db.createQuery("from Consent c left join fetch c.correspondent left join fetch c.employer where c.caseFile.id in ?1"
+                + " order by c.givenOn desc, c.id desc", Consent.class).setParameter(1, caseIds).getResultList();
     }
 
     /** Returns the consent that counts for a reader, in force or not. */

@@ -25,8 +25,8 @@ public record LetterReader(Recipient kind, Correspondent correspondent, Employer
 
     public LetterReader {
         Objects.requireNonNull(kind, "kind");
-        if (Stream.of(correspondent, employer, worker).filter(Objects::nonNull).count() != 1) {
-            throw new IllegalArgumentException("A letter has one reader: the worker, a correspondent or an employer");
+        if (Stream.of(correspondent, employer, worker).filter(Objects::nonNull).count() != (kind == Recipient.CASE_REVIEW ? 0 : 1)) {
+            throw new IllegalArgumentException("A letter has one reader: the worker, a correspondent, an employer, or the case meeting");
         }
     }
 
@@ -42,13 +42,18 @@ public record LetterReader(Recipient kind, Correspondent correspondent, Employer
         return new LetterReader(Recipient.EMPLOYER, null, employer, null);
     }
 
+    /** Returns the case meeting of the clinic, which is no one person. */
+    public static LetterReader caseMeeting() {
+        return new LetterReader(Recipient.CASE_REVIEW, null, null, null);
+    }
+
     public static LetterReader of(Patient worker) {
         return new LetterReader(Recipient.WORKER, null, null, worker);
     }
 
     /** Returns the name a form uses for this reader, for example {@code employer-12}. */
     String key() {
-        return worker != null ? "worker" : employer != null ? "employer-" + employer.id() : "correspondent-" + correspondent.id();
+        return kind == Recipient.CASE_REVIEW ? "case-meeting" : worker != null ? "worker" : employer != null ? "employer-" + employer.id() : "correspondent-" + correspondent.id();
     }
 
     /** Returns the reader in one line. */
@@ -59,6 +64,9 @@ public record LetterReader(Recipient kind, Correspondent correspondent, Employer
     /** Returns name, body and address as printed on the letter; an address that begins with the name does not repeat it. */
     List<String> lines() {
         List<String> lines = new ArrayList<>(names());
+        if (kind == Recipient.CASE_REVIEW) {
+            return lines;
+        }
         Optional.ofNullable(worker != null ? worker.address() : employer != null ? employer.address() : correspondent.address())
                 .ifPresent(address -> Arrays.stream(LINE_END.split(address)).map(String::strip).filter(line -> !line.isEmpty())
                         .filter(line -> names().stream().noneMatch(line::equalsIgnoreCase)).forEach(lines::add));
@@ -66,6 +74,9 @@ public record LetterReader(Recipient kind, Correspondent correspondent, Employer
     }
 
     private List<String> names() {
+        if (kind == Recipient.CASE_REVIEW) {
+            return List.of("Case meeting of the clinic");
+        }
         if (worker != null) {
             return List.of(worker.name());
         }

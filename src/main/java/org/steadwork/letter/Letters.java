@@ -32,7 +32,7 @@ class Letters {
 
     /** Returns the letters of a case, the newest first, each with what is known of its signature. */
     List<LetterRow> ofCase(long caseId) {
-        return db.createQuery("select l.number, l.kind, coalesce(s.recipientName, e.contactName, c.name), coalesce(e.name, c.organisation, 'The worker'), l.savedAt,"
+        return db.createQuery("select l.number, l.kind, coalesce(s.recipientName, e.contactName, c.name), coalesce(e.name, c.organisation, case when l.recipientKind = org.steadwork.letter.disclosure.Recipient.CASE_REVIEW then 'Case meeting' else 'The worker' end), l.savedAt,"
                         + " sv.displayName, s.signedAt, sg.displayName, s.pages, w.withdrawnAt from Letter l left join l.employer e left join l.correspondent c join l.savedBy sv"
                         + " left join SignedLetter s on s.letterId = l.id left join s.signedBy sg left join LetterWithdrawal w on w.letterId = l.id"
                         + " where l.caseFile.id = ?1 order by l.number desc", LetterRow.class)

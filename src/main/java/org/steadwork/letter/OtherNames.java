@@ -33,6 +33,9 @@ class OtherNames {
         String all = String.join("\n", texts);
         Set<String> known = known(letter, author);
         Set<String> found = new LinkedHashSet<>(otherPatients(all, letter.caseFile().patient()));
+        if (letter.reader().kind() == Recipient.CASE_REVIEW) {
+            found.addAll(ownNames(all, letter.caseFile().patient()));
+        }
         if (letter.reader().kind() == Recipient.EMPLOYER || letter.reader().kind() == Recipient.INSURER) {
             Matcher titled = TITLED.matcher(all);
             while (titled.find()) {
@@ -43,6 +46,12 @@ class OtherNames {
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(Check.ask("names", "other people", found.stream().map(name -> "“" + name + "”")
                 .collect(Collectors.joining(", ")) + " may be somebody this letter is not about: take the name out, or say why it stays"));
+    }
+
+    /** A case meeting knows the case by its number, so the worker's own name is one too many there. */
+    private static List<String> ownNames(String all, Patient own) {
+        return Stream.of(own.givenName(), own.familyName()).filter(name -> Pattern.compile("(?<!\\p{L})" + Pattern.quote(name) + "(?!\\p{L})",
+                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE).matcher(all).find()).toList();
     }
 
     private Set<String> otherPatients(String all, Patient own) {

@@ -22,6 +22,9 @@ class Readers {
     /** Returns the readers of these kinds, the patient's own first. */
     List<LetterReader> of(CaseFile file, Collection<Recipient> kinds) {
         List<LetterReader> readers = new ArrayList<>();
+        if (kinds.contains(Recipient.CASE_REVIEW)) {
+            readers.add(LetterReader.caseMeeting());
+        }
         if (kinds.contains(Recipient.WORKER)) {
             readers.add(LetterReader.of(file.patient()));
         }

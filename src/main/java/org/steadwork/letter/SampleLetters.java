@@ -65,6 +65,7 @@ class SampleLetters {
     private static LetterReader reader(Recipient recipient, Patient patient) {
         return switch (recipient) {
             case WORKER -> LetterReader.of(patient);
+            case CASE_REVIEW -> LetterReader.caseMeeting();
             case EMPLOYER -> LetterReader.of(new Employer("Quayside Works"));
             case INSURER -> LetterReader.of(new Correspondent(Correspondent.Kind.INSURER, "Claims desk"));
             case SPECIALIST -> LetterReader.of(new Correspondent(Correspondent.Kind.SPECIALIST, "Dr S. Sample"));

@@ -17,9 +17,10 @@ final class DueContent {
      * One measure that every case is asked.
      *
      * @param fromVisit the number of the visit from which it has a meaning, counted over the visits that took place
+     * @param toVisit   the last such visit at which it is asked for the first time; 0 for any
      * @param insteadOf keys of measures that ask the same: with a score of one of them it is not asked
      */
-    record Asked(String instrument, int fromVisit, List<String> insteadOf) {
+    record Asked(String instrument, int fromVisit, int toVisit, List<String> insteadOf) {
     }
 
     static List<Asked> read(Instruments instruments) {
@@ -41,7 +42,11 @@ final class DueContent {
             if (row.integer("from_visit") < 1) {
                 throw row.problem("'from_visit' counts from 1");
             }
-            asked.add(new Asked(key, row.integer("from_visit"), row.texts("instead_of")));
+            int toVisit = row.has("to_visit") ? row.integer("to_visit") : 0;
+            if (row.has("to_visit") && toVisit < row.integer("from_visit")) {
+                throw row.problem("'to_visit' is not before 'from_visit'");
+            }
+            asked.add(new Asked(key, row.integer("from_visit"), toVisit, row.texts("instead_of")));
         }
         return List.copyOf(asked);
     }

@@ -94,7 +94,7 @@ public class DueMeasures {
         }
         Optional<DueContent.Asked> always = asked.stream().filter(a -> a.instrument().equals(instrument.key())).findFirst();
         if (always.isPresent()) {
-            return visit >= always.get().fromVisit()
+            return visit >= always.get().fromVisit() && (always.get().toVisit() == 0 || visit <= always.get().toVisit())
                     && courses.stream().noneMatch(other -> always.get().insteadOf().contains(other.instrument().key()));
         }
         // one region measure is enough to begin with: the one of the region that hurts most

@@ -7,7 +7,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
@@ -42,6 +44,14 @@ public class Scores implements PanacheRepository<Score> {
     /** The latest score of any of some instruments. */
     public Optional<Score> latestOf(long caseId, Collection<String> keys) {
         return find("caseFile.id = ?1 and instrument in ?2 order by scoredOn desc, id desc", caseId, keys).firstResultOptional();
+    }
+
+    /** The latest score of any of some instruments in each open case. */
+    public List<Score> latestOfOpenCases(Collection<String> keys) {
+        Map<Long, Score> latest = new LinkedHashMap<>();
+        list("from Score s join fetch s.caseFile c where c.closedOn is null and s.instrument in ?1 order by s.scoredOn, s.id", keys)
+                .forEach(score -> latest.put(score.caseFile().id(), score));
+        return List.copyOf(latest.values());
     }
 
     /** The latest score of an instrument before a day. */

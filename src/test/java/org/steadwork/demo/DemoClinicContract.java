@@ -66,8 +66,25 @@ abstract class DemoClinicContract {
         for (String key : clinic.texts("cases")) {
             assertFalse(loader.caseOf(Content.yaml("demo/" + key + ".yaml"), clinic), key);
         }
+        assertFalse(loader.meetings(Content.yaml("demo/meetings.yaml"), clinic));
         assertTrue(loader.marked());
         assertFalse(loader.empty());
+    }
+
+    @Test
+    void aMeetingWasClosedAndTheNextFillsItself() {
+        Guest guest = signedIn("idris");
+        guest.open("/meetings").expect(200);
+        assertMarked(guest);
+        assertEquals(2, guest.page().select("section[aria-labelledby=coming] tbody tr").size());
+        assertEquals("closed", guest.page().select("section[aria-labelledby=past] .status").text());
+        String next = guest.page().select("section[aria-labelledby=coming] a.link-name").first().attr("href");
+        String closed = guest.page().select("section[aria-labelledby=past] a.link-name").first().attr("href");
+        String words = guest.open(next).expect(200).page().select("main").text();
+        assertTrue(words.contains("Go for 35 hours in January") && words.contains("Telephone Dr G. Demo"), "the question, and the action that comes back: " + words);
+        String minutes = guest.open(closed).expect(200).page().select(".minutes").text();
+        assertTrue(minutes.contains("Ask for 35 hours a week from January") && minutes.contains("Other view"), minutes);
+        assertFalse(minutes.contains("Vasquez"), minutes);
     }
 
     @Test

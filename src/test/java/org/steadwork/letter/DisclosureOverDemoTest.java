@@ -238,6 +238,7 @@ class DisclosureOverDemoTest {
     private static LetterReader reader(CaseFile file, Recipient recipient) {
         return switch (recipient) {
             case WORKER -> LetterReader.of(file.patient());
+            case CASE_REVIEW -> LetterReader.caseMeeting();
             case EMPLOYER -> LetterReader.of(new Employer("Quayside Works"));
             case INSURER -> LetterReader.of(new Correspondent(Correspondent.Kind.INSURER, "Claims desk"));
             case SPECIALIST -> LetterReader.of(new Correspondent(Correspondent.Kind.SPECIALIST, "Ward 4"));

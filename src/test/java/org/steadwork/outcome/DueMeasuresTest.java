@@ -78,6 +78,16 @@ class DueMeasuresTest {
         assertFalse(keys(id, FIRST.plusDays(15)).contains("nprs_now"), "what was asked today is not asked again");
     }
 
+    /** TestCases holds the first visit; the screen is asked up to the second and not for the first time after it. */
+    @Test
+    void theScreenForIntakeIsNotAskedLateInACase() {
+        long id = cases.open("Iolo", "Screenworth");
+        assertTrue(keys(id, FIRST.plusDays(7)).contains("ompsq_sf"), "the second visit still asks it");
+        QuarkusTransaction.requiringNew().run(() -> visits.add(files.findById(id), FIRST.plusDays(7), VisitKind.FOLLOW_UP, Attendance.ATTENDED));
+        assertFalse(keys(id, FIRST.plusDays(14)).contains("ompsq_sf"));
+        assertTrue(keys(id, FIRST.plusDays(14)).contains("psfs"), "an outcome is asked however late it is");
+    }
+
     @Test
     void gripAndMotionComeRoundOnceTheyWereBegun() {
         long id = cases.open("Ulric", "Mossman-Pike");

@@ -73,6 +73,7 @@ class FullCase {
         letters(visitor, path, parts);
         ownPage(visitor, path, parts);
         parts.put("entry", number(visitor.open("/?case=" + path.substring("/cases/".length())).outerHtml(), "/today/entries/(\\d+)/snooze"));
+        meeting(visitor, path, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -105,6 +106,27 @@ class FullCase {
         send(patient, "/own/" + parts.get("token"), Map.of("born", "3 May 1988"));
         send(patient, "/own/report", Map.of("words", "Better since Monday."));
         parts.put("own", number(visitor.open(path + "/own-page").outerHtml(), "/own-page/reports/(\\d+)"));
+    }
+
+    /** A meeting with the case on its agenda, a decision, an action, and somebody who asks for another discussion. */
+    private static void meeting(Visitor visitor, String path, Map<String, String> parts) {
+        String caseFile = path.substring("/cases/".length());
+        String number = visitor.open(path).select(".rail__id").text().replaceAll(".*File ", "");
+        send(visitor, "/meetings/new", Map.of());
+        parts.put("meeting", visitor.at().getPath().replaceAll("\\D", ""));
+        parts.put("caseFile", caseFile);
+        String meeting = "/meetings/" + parts.get("meeting");
+        send(visitor, meeting, meeting + "/agenda/add", Map.of("number", number), Map.of());
+        String page = meeting + "/cases/" + caseFile;
+        send(visitor, page, Map.of("question", "What next?", "minutes", "Spoken about."));
+        String who = first(visitor.open(page), "select[name=d-who] option:not([value=''])");
+        String due = Dates.shown(LocalDate.of(2199, 1, 1));
+        send(visitor, page, page + "/outcome/decisions", Map.of("d-words", "Go on.", "d-reason", "It helps.", "d-who", who, "d-due", due), Map.of());
+        parts.put("decision", number(visitor, "/outcome/decisions/(\\d+)"));
+        send(visitor, page, page + "/outcome/actions", Map.of("a-words", "Phone.", "a-who", who, "a-due", due), Map.of());
+        parts.put("action", number(visitor, "/outcome/actions/(\\d+)"));
+        send(visitor, path + "/meetings", path + "/meetings/asks", Map.of("kind", "member", "words", "A look, please."), Map.of());
+        parts.put("ask", number(visitor, "/asks/(\\d+)"));
     }
 
     private static void outcomes(Visitor visitor, String path) {
@@ -146,6 +168,10 @@ class FullCase {
         visitor.submit(letters + "/1/sign", signed);
         assertEquals(200, visitor.status(), visitor.page().text());
         send(visitor, letters + "/new/employer_report", Map.of("to", employer));
+    }
+
+    private static String first(Element page, String options) {
+        return page.select(options).get(0).val();
     }
 
     private static String option(Element page, String start) {

@@ -153,6 +153,9 @@ class HostileFormsTest {
                 "/employers/" + made.parts().get("employer") + "/sites/" + made.parts().get("site"), site, site + "/rooms/new",
                 site + "/rooms/" + made.parts().get("room"), site + "/rooms/" + made.parts().get("room") + "/furniture",
                 "/furniture/" + made.parts().get("piece"), "/furniture/" + made.parts().get("piece") + "/edit"));
+        String meeting = "/meetings/" + made.parts().get("meeting");
+        open.addAll(List.of("/meetings", "/meetings/new", meeting, meeting + "/edit", meeting + "/cases/" + made.caseId(), meeting + "/close",
+                made.path() + "/meetings"));
         for (CaseTab tab : CaseTab.values()) {
             open.add(tab.href(Long.parseLong(made.caseId())));
         }
@@ -171,7 +174,7 @@ class HostileFormsTest {
         }
         List<ShownForm> sorted = new ArrayList<>(forms.values());
         sorted.removeIf(form -> form.action().equals("/sign-out")); // ends the session; RoutesTest sends it
-        sorted.sort(Comparator.comparing(form -> form.action().matches(".*/(close|reopen|end|withdraw|sign|withdrawn)") || form.values().getOrDefault("do",
+        sorted.sort(Comparator.comparing(form -> form.action().matches(".*/(close|reopen|end|withdraw|sign|withdrawn|call-off)") || form.values().getOrDefault("do",
                 List.of()).contains("sign")));
         return sorted;
     }

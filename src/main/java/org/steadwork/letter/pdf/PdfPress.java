@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.GregorianCalendar;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -34,7 +35,15 @@ public final class PdfPress {
 
     private static final String MADE_BY = "Steadwork";
 
+    /** What no XML document may hold. */
+    private static final Pattern NOT_XML = Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
+
     private PdfPress() {
+    }
+
+    /** Returns a text with every character that no XML document may hold replaced by the sign for a lost one. */
+    public static String printable(String text) {
+        return NOT_XML.matcher(text).replaceAll("\uFFFD");
     }
 
     /**
