@@ -1,6 +1,5 @@
 package org.steadwork.diary;
 
-import java.time.LocalDate;
 import java.util.List;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.VisitKind;
@@ -32,9 +31,5 @@ record BookView(Form form, Patient patient, String keep, String gap, String q, L
 
     public boolean several() {
         return cases.size() > 1;
-    }
-
-    public LocalDate day() {
-        return DiaryPages.day(form.value("day"), null);
     }
 }
