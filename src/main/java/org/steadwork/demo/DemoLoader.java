@@ -32,6 +32,7 @@ import org.steadwork.web.DemoClock;
 class DemoLoader {
 
     private static final String CLINIC = "clinic";
+    private static final String DIARY = "diary";
 
     @Inject
     EntityManager db;
@@ -41,6 +42,9 @@ class DemoLoader {
 
     @Inject
     DemoPeople people;
+
+    @Inject
+    DemoDiary diary;
 
     @Inject
     CaseFiles cases;
@@ -99,6 +103,16 @@ class DemoLoader {
                 demoClock.goHome();
             }
         }
+        return true;
+    }
+
+    /** Loads the diary; returns false when it is there already. */
+    @Transactional
+    boolean diary(Entry written, Entry clinic) {
+        if (!begin(DIARY)) {
+            return false;
+        }
+        diary.load(written, clinic);
         return true;
     }
 

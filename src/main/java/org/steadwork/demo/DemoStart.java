@@ -53,6 +53,7 @@ class DemoStart {
         for (String key : cases) {
             loaded += loader.caseOf(Content.yaml("demo/" + key + ".yaml"), clinic) ? 1 : 0;
         }
+        loader.diary(Content.yaml("demo/diary.yaml"), clinic);
         if (loaded > 0) {
             LOG.infof("The demo clinic was loaded: %d invented cases", (Object) cases.size());
         }

@@ -59,7 +59,7 @@ class Appointment {
 
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "room_id")
-    private Room room;
+    private ClinicRoom room;
 
     @Column(name = "booked_on")
     private LocalDate day;
@@ -196,7 +196,7 @@ class Appointment {
         return clinician;
     }
 
-    public Room room() {
+    public ClinicRoom room() {
         return room;
     }
 

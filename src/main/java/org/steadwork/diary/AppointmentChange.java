@@ -50,7 +50,7 @@ class AppointmentChange {
 
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "was_room_id")
-    private Room wasRoom;
+    private ClinicRoom wasRoom;
 
     @Column(name = "was_on")
     private LocalDate wasOn;

@@ -35,12 +35,12 @@ class Availability {
         return new Openings(first, last, accounts.clinicians(), roomsInUse(), weeks, content.usualWeek(), leaves, appointments.between(first, last));
     }
 
-    List<Room> roomsInUse() {
-        return db.createQuery("from Room where inUse = true order by name", Room.class).getResultList();
+    List<ClinicRoom> roomsInUse() {
+        return db.createQuery("from ClinicRoom where inUse = true order by name", ClinicRoom.class).getResultList();
     }
 
-    List<Room> allRooms() {
-        return db.createQuery("from Room order by inUse desc, name", Room.class).getResultList();
+    List<ClinicRoom> allRooms() {
+        return db.createQuery("from ClinicRoom order by inUse desc, name", ClinicRoom.class).getResultList();
     }
 
     Optional<WorkingWeek> week(long clinicianId) {

@@ -34,7 +34,7 @@ class ClinicDiaryPages {
     static class Templates {
         static native TemplateInstance clinicDiary(ClinicDiaryView view);
 
-        static native TemplateInstance clinicRoom(Room room, Form form);
+        static native TemplateInstance clinicRoom(ClinicRoom room, Form form);
     }
 
     private static final int MONTHS_AHEAD = 12;
@@ -68,7 +68,7 @@ class ClinicDiaryPages {
         if (form.hasErrors()) {
             return Answers.unprocessable(page(form));
         }
-        db.persist(new Room(name));
+        db.persist(new ClinicRoom(name));
         audit.record("added a room", null, null, name);
         return Answers.seeOther("/diary/clinic");
     }
@@ -76,7 +76,7 @@ class ClinicDiaryPages {
     @GET
     @Path("/rooms/{clinicRoom: \\d+}")
     public Response room(@RestPath long clinicRoom) {
-        Room room = find(clinicRoom);
+        ClinicRoom room = find(clinicRoom);
         return Answers.page(Templates.clinicRoom(room, shown(room)));
     }
 
@@ -84,7 +84,7 @@ class ClinicDiaryPages {
     @Path("/rooms/{clinicRoom: \\d+}")
     @Transactional
     public Response saveRoom(@RestPath long clinicRoom) {
-        Room room = find(clinicRoom);
+        ClinicRoom room = find(clinicRoom);
         Form form = posted.read();
         String name = name(form, room);
         if (form.hasErrors()) {
@@ -100,23 +100,23 @@ class ClinicDiaryPages {
         return Answers.seeOther("/diary/clinic");
     }
 
-    private String name(Form form, Room room) {
-        String name = form.requiredText("name", "Name of the room", Room.LONGEST_NAME);
+    private String name(Form form, ClinicRoom room) {
+        String name = form.requiredText("name", "Name of the room", ClinicRoom.LONGEST_NAME);
         if (name != null && availability.allRooms().stream().anyMatch(one -> one.name().equalsIgnoreCase(name) && (room == null || !one.id().equals(room.id())))) {
             form.error("name", "There is a room of this name already.");
         }
         return name;
     }
 
-    private Room find(long id) {
-        Room room = db.find(Room.class, id);
+    private ClinicRoom find(long id) {
+        ClinicRoom room = db.find(ClinicRoom.class, id);
         if (room == null) {
             throw new NotFoundException();
         }
         return room;
     }
 
-    private static Form shown(Room room) {
+    private static Form shown(ClinicRoom room) {
         return Form.empty().with("version", room.version()).with("name", room.name()).with("inUse", room.inUse() ? "yes" : null);
     }
 

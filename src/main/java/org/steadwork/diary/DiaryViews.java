@@ -96,7 +96,7 @@ class DiaryViews {
         return Stream.concat(openings.clinicians().stream(), openings.live(day).stream().map(Appointment::clinician)).distinct().toList();
     }
 
-    private static List<Room> roomsShown(Openings openings, LocalDate day) {
+    private static List<ClinicRoom> roomsShown(Openings openings, LocalDate day) {
         return Stream.concat(openings.rooms().stream(), openings.live(day).stream().map(Appointment::room).filter(Objects::nonNull)).distinct().toList();
     }
 

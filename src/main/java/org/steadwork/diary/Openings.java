@@ -4,10 +4,8 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.steadwork.account.Account;
 import org.steadwork.diary.rules.Span;
 import org.steadwork.diary.rules.Spans;
@@ -17,7 +15,7 @@ import org.steadwork.diary.rules.Spans;
  *
  * @param appointments all of these days, cancelled ones too
  */
-record Openings(LocalDate first, LocalDate last, List<Account> clinicians, List<Room> rooms, Map<Long, WorkingWeek> weeks,
+record Openings(LocalDate first, LocalDate last, List<Account> clinicians, List<ClinicRoom> rooms, Map<Long, WorkingWeek> weeks,
         Map<DayOfWeek, List<Span>> usualWeek, List<Leave> leaves, List<Appointment> appointments) {
 
     /** When a clinician works on a day, leave taken out. */
@@ -56,24 +54,10 @@ record Openings(LocalDate first, LocalDate last, List<Account> clinicians, List<
         return live(day).stream().filter(one -> one.patient().id() == patientId).map(Appointment::span).toList();
     }
 
-    /** The first room that is free for the whole span, if there is one. */
-    Optional<Room> roomFor(LocalDate day, Span span) {
-        return rooms.stream().filter(room -> Spans.hold(freeRoom(room.id(), day), span)).findFirst();
-    }
-
     /** When a patient can be seen by a clinician, in a free room where one is needed. */
     List<Span> fitting(long clinicianId, long patientId, boolean room, LocalDate day) {
         List<Span> free = Spans.without(free(clinicianId, day), busyPatient(patientId, day));
         return room && !rooms.isEmpty() ? Spans.common(free, anyRoom(day)) : free;
-    }
-
-    /** As {@link #fitting}, for each day of a range that is not before {@code notBefore}. */
-    Map<LocalDate, List<Span>> fitting(long clinicianId, long patientId, boolean room, LocalDate from, LocalDate to) {
-        Map<LocalDate, List<Span>> days = new LinkedHashMap<>();
-        for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
-            days.put(day, fitting(clinicianId, patientId, room, day));
-        }
-        return days;
     }
 
     /** The days on which the clinic is open, so many before and after a day, the day itself with them if it is open. */

@@ -10,7 +10,7 @@ import org.steadwork.diary.rules.Span;
  * @param room  null where no room of the clinic is needed
  * @param start local minutes since midnight, on the grid of the diary
  */
-record Place(Account clinician, Room room, LocalDate day, int start, int minutes) {
+record Place(Account clinician, ClinicRoom room, LocalDate day, int start, int minutes) {
 
     Span span() {
         return new Span(start, start + minutes);

@@ -70,7 +70,7 @@ class Places {
                 + (hours.isEmpty() ? "none" : hours) + ".", false);
     }
 
-    private Room room(Openings openings, Wish.RoomWish where, LocalDate day, Span span, Long except) {
+    private ClinicRoom room(Openings openings, Wish.RoomWish where, LocalDate day, Span span, Long except) {
         if (where.any()) {
             if (openings.rooms().isEmpty()) {
                 return null;
@@ -81,7 +81,7 @@ class Places {
         if (where.roomId() == null) {
             return null;
         }
-        Room room = openings.rooms().stream().filter(one -> one.id().equals(where.roomId())).findFirst()
+        ClinicRoom room = openings.rooms().stream().filter(one -> one.id().equals(where.roomId())).findFirst()
                 .orElseThrow(() -> new Refused("room", "Choose one of the rooms offered.", false));
         if (taken.anyTaken("room", room.id(), day, span.from(), span.minutes(), except)) {
             throw new Refused("room", room.name() + " is taken at " + shown(span) + ".", true);

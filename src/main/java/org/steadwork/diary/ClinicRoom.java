@@ -12,7 +12,7 @@ import org.steadwork.kernel.StaleVersionException;
 /** A room of the clinic in which patients are seen. One out of use is kept for what was booked in it. */
 @Entity
 @Table(name = "clinic_room")
-class Room {
+class ClinicRoom {
 
     static final int LONGEST_NAME = 60;
 
@@ -29,10 +29,10 @@ class Room {
     @Column(name = "in_use")
     private boolean inUse = true;
 
-    protected Room() {
+    protected ClinicRoom() {
     }
 
-    Room(String name) {
+    ClinicRoom(String name) {
         this.name = name;
     }
 
