@@ -144,7 +144,8 @@ abstract class DiaryLawContract {
         assertTrue(all.getOrDefault(200, 0) > 30 && all.getOrDefault(409, 0) > 5, "seed " + SEED + " hardly met: " + all);
         assertNoOverlap();
         assertEquals(0, count("select count(a) from Appointment a where a.live = true and a.visit is not null and a.visit.visitedOn <> a.day"), "day of visit and appointment");
-        assertEquals(0, count("select count(a) from Appointment a where a.live = true and a.visit is not null and a.visit.attendance in ('CANCELLED', 'LATE_CANCELLED')"));
+        assertEquals(0, count("select count(a) from Appointment a where a.live = true and a.visit is not null and a.visit.attendance in ?1",
+                List.of(Attendance.CANCELLED, Attendance.LATE_CANCELLED)));
         assertEquals(0, count("select count(v) from Visit v where v.attendance = ?1 and v.caseFile.id in (" + known.stream().map(one -> String.valueOf(one.caseId()))
                 .reduce((a, b) -> a + "," + b).orElseThrow() + ") and not exists (select 1 from Appointment a where a.visit = v and a.live = true)", Attendance.PLANNED));
     }

@@ -72,6 +72,7 @@ class FullCase {
         redFlags(visitor, path, parts);
         letters(visitor, path, parts);
         ownPage(visitor, path, parts);
+        diary(visitor, path, patient, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -104,6 +105,28 @@ class FullCase {
         send(patient, "/own/" + parts.get("token"), Map.of("born", "3 May 1988"));
         send(patient, "/own/report", Map.of("words", "Better since Monday."));
         parts.put("own", number(visitor.open(path + "/own-page").outerHtml(), "/own-page/reports/(\\d+)"));
+    }
+
+    /** A booked visit, a missed one, an entry of the waiting list, leave and a room of the clinic. */
+    private void diary(Visitor visitor, String path, String patient, Map<String, String> parts) {
+        String room = "Room " + patient;
+        send(visitor, "/diary/clinic", "/diary/clinic/rooms", Map.of("name", room), Map.of());
+        parts.put("clinicRoom", number(visitor, "/rooms/(\\d+)\">Change<span class=\"unseen\"> " + room));
+        send(visitor, "/diary/clinic/leave/new", Map.of("who", "clinic", "firstOn", "25 Dec 2031", "words", "Closed"));
+        parts.put("leave", number(visitor, "/leave/(\\d+)"));
+        parts.put("clinician", number(visitor, "/hours/(\\d+)"));
+        send(visitor, "/diary/waiting/new?patient=" + patient, "/diary/waiting/new", Map.of(), Map.of());
+        parts.put("waiting", number(visitor, "/diary/waiting/(\\d+)"));
+        visitor.open("/diary/book?patient=" + patient);
+        Element offered = visitor.page().select("button[name=take]").first();
+        send(visitor, "/diary/book?patient=" + patient, "/diary/book", Map.of("take", offered.val()), Map.of());
+        parts.put("appointment", number(visitor, "/diary/appointments/(\\d+)\" method"));
+        visitor.open(path + "/attendance");
+        visitor.submit(path + "/attendance", Map.of("visitedOn", "25 Mar 2026"));
+        Element planned = visitor.page().select("form[id^=visit-]").last();
+        visitor.post(path + "/attendance", Map.of("csrf-token", List.of(planned.select("[name=csrf-token]").val()), "number", List.of("3"), "version",
+                List.of(planned.select("[name=version]").val()), "attendance", List.of("missed")));
+        parts.put("missed", number(visitor.open("/diary/missed").outerHtml(), "/diary/missed/(v\\d+)"));
     }
 
     private static void outcomes(Visitor visitor, String path) {
