@@ -19,7 +19,7 @@ import net.fortuna.ical4j.model.property.Sequence;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
-import org.steadwork.diary.DayVisits;
+import org.steadwork.diary.BookedVisits;
 
 /**
  * Writes the visits of a clinician as an iCalendar file, in local times of the clinic's zone. A title holds the kind of visit and the
@@ -30,7 +30,7 @@ final class DiaryCalendar {
     private DiaryCalendar() {
     }
 
-    static Calendar of(List<DayVisits.Booked> visits, ZoneId zone, Instant now) {
+    static Calendar of(List<BookedVisits.Booked> visits, ZoneId zone, Instant now) {
         Calendar calendar = new Calendar();
         calendar.add(new ProdId("-//Steadwork//Diary//EN"));
         calendar.add(ImmutableVersion.VERSION_2_0);
@@ -42,7 +42,7 @@ final class DiaryCalendar {
         return calendar;
     }
 
-    private static VEvent event(DayVisits.Booked visit, ZoneId zone, Instant now) {
+    private static VEvent event(BookedVisits.Booked visit, ZoneId zone, Instant now) {
         ZonedDateTime start = ZonedDateTime.of(visit.day(), LocalTime.MIDNIGHT.plusMinutes(visit.start()), zone);
         VEvent event = new VEvent(start, Duration.ofMinutes(visit.minutes()), visit.kind().label() + ", " + visit.patient().fileNumber());
         event.replace(new DtStamp(now));

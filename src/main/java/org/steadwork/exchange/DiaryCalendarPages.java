@@ -12,7 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.account.AuditTrail;
-import org.steadwork.diary.DayVisits;
+import org.steadwork.diary.BookedVisits;
 import org.steadwork.web.Dates;
 
 /** The visits of one clinician as a calendar file: a day, a week, at most 31 days. */
@@ -23,7 +23,7 @@ class DiaryCalendarPages {
     private static final int LONGEST_DAYS = 31;
 
     @Inject
-    DayVisits visits;
+    BookedVisits visits;
 
     @Inject
     AuditTrail audit;
@@ -37,7 +37,7 @@ class DiaryCalendarPages {
         LocalDate first = day(from, LocalDate.now(clock));
         LocalDate last = day(to, first);
         LocalDate end = last.isBefore(first) ? first : last.isAfter(first.plusDays(LONGEST_DAYS)) ? first.plusDays(LONGEST_DAYS) : last;
-        List<DayVisits.Booked> own = visits.between(first, end).stream().filter(one -> one.clinician().id().toString().equals(clinician)).toList();
+        List<BookedVisits.Booked> own = visits.between(first, end).stream().filter(one -> one.clinician().id().toString().equals(clinician)).toList();
         audit.record("handed out the diary as a calendar", null, null, own.size() + " visits");
         return Response.ok(DiaryCalendar.of(own, clock.getZone(), Instant.now(clock)).toString(), "text/calendar;charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"diary-" + first + ".ics\"").header("Cache-Control", "no-store").build();

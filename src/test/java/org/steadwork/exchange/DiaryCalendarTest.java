@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
 import org.steadwork.account.Role;
 import org.steadwork.casefile.VisitKind;
-import org.steadwork.diary.DayVisits;
+import org.steadwork.diary.BookedVisits;
 import org.steadwork.people.Patient;
 
 /** The calendar file of the diary, written out and read back by a parser of RFC 5545. */
@@ -29,8 +29,8 @@ class DiaryCalendarTest {
     private static final Patient PATIENT = new Patient("SW-0042", "Åse", "Tverdal", LocalDate.of(1991, 11, 6), LocalDate.of(2031, 3, 1));
     private static final Account CLINICIAN = new Account("t", "Test Clinician", "T. Clinician", Role.CLINICIAN, Instant.EPOCH);
 
-    private static DayVisits.Booked visit(long id, LocalDate day) {
-        return new DayVisits.Booked(id, id, PATIENT, CLINICIAN, VisitKind.FOLLOW_UP, day, 600, 30, "10:00", "10:30", "Room 1", "not here yet", "none", 3);
+    private static BookedVisits.Booked visit(long id, LocalDate day) {
+        return new BookedVisits.Booked(id, id, PATIENT, CLINICIAN, VisitKind.FOLLOW_UP, day, 600, 30, "10:00", "10:30", "Room 1", "not here yet", "none", 3);
     }
 
     /** Source of the change: United Kingdom summer time begins on the last Sunday of March, in 2031 on the 30th (Summer Time Order 2002). */

@@ -5,16 +5,13 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.VisitKind;
 import org.steadwork.people.Patient;
 
-/** The booked times of a day or more, for other pages: Today, calendar files. One query. */
+/** The booked times of a day or more, for what is handed out of the diary, as calendar files. One query. */
 @ApplicationScoped
-public class DayVisits {
+public class BookedVisits {
 
     @Inject
     Appointments appointments;
@@ -39,10 +36,5 @@ public class DayVisits {
         return appointments.between(first, last).stream().filter(Appointment::live).map(one -> new Booked(one.id(), one.visit() == null ? null : one.visit().id(),
                 one.patient(), one.clinician(), one.kind(), one.day(), one.start(), one.minutes(), one.from(), one.to(), one.room() == null ? "" : one.room().name(),
                 DiaryWords.state(one, clock.getZone()), DiaryWords.mark(one), one.version())).toList();
-    }
-
-    /** The booked times of a day by the number of the visit. */
-    public Map<Long, Booked> byVisit(LocalDate day) {
-        return between(day, day).stream().filter(one -> one.visitId() != null).collect(Collectors.toMap(Booked::visitId, Function.identity()));
     }
 }
