@@ -91,9 +91,12 @@ class AppointmentPages {
     public Response cancel(@RestPath long appointment) {
         Form form = posted.read();
         int version = form.version();
+        Appointment one = find(appointment);
+        if (!one.toCome()) {
+            return past(one, form);
+        }
         CancelledBy by = form.requiredChoice("by", "Who cancelled", CancelledBy.class);
         if (by == null) {
-            Appointment one = find(appointment);
             return Answers.unprocessable(page(one, shown(one), form));
         }
         return doing(appointment, form, () -> attendances.cancel(appointment, version, by));
@@ -104,6 +107,9 @@ class AppointmentPages {
     public Response move(@RestPath long appointment) {
         Form form = posted.read();
         Appointment one = find(appointment);
+        if (!one.toCome()) {
+            return past(one, form);
+        }
         BookForm.When when = BookForm.when(form, one.kind(), content);
         if (form.hasErrors() || !when.complete()) {
             return Answers.unprocessable(page(one, form, form));
@@ -112,28 +118,37 @@ class AppointmentPages {
         return doing(appointment, form, () -> desk.move(appointment, version, when.clinicianId(), when.room(), when.day(), when.start(), when.minutes()));
     }
 
+    private Response past(Appointment one, Form form) {
+        form.error("act", "Only a visit still to come can be moved or cancelled; this one is " + DiaryWords.state(one, clock.getZone()) + ".");
+        return Answers.unprocessable(page(one, shown(one), form));
+    }
+
     private Response doing(long id, Form form, Runnable act) {
-        Appointment before = find(id);
+        LocalDate before = find(id).day();
         try {
             act.run();
         } catch (StaleVersionException stale) {
-            Appointment now = find(id);
+            Appointment now = afresh(id);
             form.conflictsWith(shown(now), stale.stored());
             return Answers.conflict(page(now, moving(form) ? form : shown(now), form));
         } catch (Refused refused) {
             form.error(refused.field(), refused.getMessage());
-            Appointment now = find(id);
+            Appointment now = afresh(id);
             TemplateInstance page = page(now, moving(form) ? form : shown(now), form);
             return refused.taken() ? Answers.conflict(page) : Answers.unprocessable(page);
         }
-        LocalDate day = find(id).day();
+        LocalDate day = moving(form) ? afresh(id).day() : before;
         boolean off = form.has("by");
         // a time that became free is shown with who waits for it
-        return Answers.seeOther(off ? "/diary/appointments/" + id + "#freed" : "/diary?day=" + (moving(form) ? day : before.day()) + "&done=" + id + "#a-" + id);
+        return Answers.seeOther(off ? "/diary/appointments/" + id + "#freed" : "/diary?day=" + day + "&done=" + id + "#a-" + id);
     }
 
     private static boolean moving(Form form) {
         return form.fields().contains("minutes");
+    }
+
+    private Appointment afresh(long id) {
+        return appointments.afresh(id).orElseThrow(NotFoundException::new);
     }
 
     private Appointment find(long id) {

@@ -23,6 +23,12 @@ class Appointments implements PanacheRepository<Appointment> {
         return find(WHOLE + "where a.id = ?1", id).firstResultOptional();
     }
 
+    /** As {@link #whole}, read again from the database after a transaction of its own changed it. */
+    Optional<Appointment> afresh(long id) {
+        getEntityManager().clear();
+        return whole(id);
+    }
+
     Optional<Appointment> ofVisit(long visitId) {
         return find(WHOLE + "where v.id = ?1", visitId).firstResultOptional();
     }

@@ -89,7 +89,7 @@ class Bookings {
         }
         CaseFile file = cases.findByIdOptional(wish.caseId()).filter(one -> one.patient().id().equals(patient.id())).orElseThrow(NotFoundException::new);
         if (!file.open()) {
-            throw new Refused("caseId", "This case is closed.", false);
+            throw new Refused("kind", "This case is closed.", false);
         }
         if (wish.visitId() == null) {
             return visits.add(file, wish.day(), wish.kind(), Attendance.PLANNED);
@@ -120,7 +120,7 @@ class Bookings {
         Appointment appointment = appointments.whole(id).orElseThrow(NotFoundException::new);
         appointment.requireVersion(version);
         if (!appointment.toCome()) {
-            throw new Refused("start", "Only a visit still to come can be moved; this one is " + DiaryWords.state(appointment, clock.getZone()) + ".", false);
+            throw new Refused("act", "Only a visit still to come can be moved; this one is " + DiaryWords.state(appointment, clock.getZone()) + ".", false);
         }
         Place place = places.judged(clinicianId, where, day, start, minutes, appointment.patient().id(), id);
         if (appointment.visit() != null && day.isBefore(appointment.caseFile().openedOn())) {

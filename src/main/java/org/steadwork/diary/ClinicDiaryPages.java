@@ -37,7 +37,8 @@ class ClinicDiaryPages {
         static native TemplateInstance clinicRoom(ClinicRoom room, Form form);
     }
 
-    private static final int MONTHS_AHEAD = 12;
+    /** Days are read up to the end of 2199. */
+    private static final LocalDate LAST_DAY = LocalDate.of(2200, 1, 1);
 
     @Inject
     Availability availability;
@@ -122,7 +123,7 @@ class ClinicDiaryPages {
 
     private TemplateInstance page(Form room) {
         LocalDate today = LocalDate.now(clock);
-        Openings openings = availability.between(today, today.plusMonths(MONTHS_AHEAD));
+        Openings openings = availability.between(today, LAST_DAY);
         List<ClinicDiaryView.Hours> hours = openings.clinicians().stream().map(one -> {
             WorkingWeek week = openings.weeks().get(one.id());
             Map<DayOfWeek, List<Span>> spans = week == null ? openings.usualWeek() : week.spans();

@@ -30,7 +30,7 @@ class DiaryCalendarTest {
     private static final Account CLINICIAN = new Account("t", "Test Clinician", "T. Clinician", Role.CLINICIAN, Instant.EPOCH);
 
     private static BookedVisits.Booked visit(long id, LocalDate day) {
-        return new BookedVisits.Booked(id, id, PATIENT, CLINICIAN, VisitKind.FOLLOW_UP, day, 600, 30, "10:00", "10:30", "Room 1", "not here yet", "none", 3);
+        return new BookedVisits.Booked(id, PATIENT, CLINICIAN, VisitKind.FOLLOW_UP, day, 600, 30, "Room 1", 3);
     }
 
     /** Source of the change: United Kingdom summer time begins on the last Sunday of March, in 2031 on the 30th (Summer Time Order 2002). */
