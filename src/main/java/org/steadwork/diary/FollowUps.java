@@ -66,7 +66,8 @@ class FollowUps {
         Map<Long, String> urgent = urgent();
         Map<Long, List<ContactAttempt>> ofVisits = new HashMap<>();
         Map<Long, List<ContactAttempt>> ofAppointments = new HashMap<>();
-        db.createQuery("from ContactAttempt t left join fetch t.visit left join fetch t.appointment order by t.triedAt desc, t.id desc", ContactAttempt.class).getResultStream()
+        db.createQuery("from ContactAttempt t left join fetch t.visit v left join fetch t.appointment left join v.caseFile c where c is null or c.closedOn is null"
+                        + " order by t.triedAt desc, t.id desc", ContactAttempt.class).getResultStream()
                 .forEach(one -> (one.visit() == null ? ofAppointments : ofVisits).computeIfAbsent(one.visit() == null ? one.appointment().id() : one.visit().id(),
                         id -> new ArrayList<>()).add(one));
         List<Missed> missed = new ArrayList<>();
