@@ -3,6 +3,7 @@ package org.steadwork.casefile;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
@@ -50,6 +51,9 @@ class PatientCasePages {
     CurrentAccount account;
 
     @Inject
+    Event<CaseOpened> opened;
+
+    @Inject
     PostedForm posted;
 
     @Inject
@@ -88,7 +92,7 @@ class PatientCasePages {
         file.describe(typed.complaint(), typed.onsetOn(), typed.referredBy(), typed.history());
         file.reviewOn(typed.nextReviewOn());
         cases.persistAndFlush(file);
-        visits.add(file, typed.openedOn(), VisitKind.INITIAL, Attendance.ATTENDED);
+        opened.fire(new CaseOpened(file, visits.add(file, typed.openedOn(), VisitKind.INITIAL, Attendance.ATTENDED)));
         audit.record("opened case", id, file.id(), null);
         return Answers.seeOther(CaseTab.SYMPTOMS.href(file.id()));
     }

@@ -35,6 +35,7 @@ class DemoLoader {
 
     private static final String CLINIC = "clinic";
     private static final String MEETINGS = "meetings";
+    private static final String DIARY = "diary";
 
     @Inject
     EntityManager db;
@@ -44,6 +45,9 @@ class DemoLoader {
 
     @Inject
     DemoPeople people;
+
+    @Inject
+    DemoDiary diary;
 
     @Inject
     CaseFiles cases;
@@ -136,6 +140,16 @@ class DemoLoader {
         return db.createQuery("from CaseFile c join fetch c.patient p join fetch c.clinician where p.givenName = ?1"
                 + " and p.familyName = ?2 order by c.id", CaseFile.class).setParameter(1, person.text("given")).setParameter(2, person.text("family"))
                 .setMaxResults(1).getSingleResult();
+    }
+
+    /** Loads the diary; returns false when it is there already. */
+    @Transactional
+    boolean diary(Entry written, Entry clinic) {
+        if (!begin(DIARY)) {
+            return false;
+        }
+        diary.load(written, clinic);
+        return true;
     }
 
     private void load(Entry demo, Entry clinic) {

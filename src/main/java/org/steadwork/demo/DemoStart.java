@@ -56,6 +56,7 @@ class DemoStart {
             }
         }
         loaded += loader.meetings(Content.yaml("demo/meetings.yaml"), clinic) ? 1 : 0;
+        loader.diary(Content.yaml("demo/diary.yaml"), clinic);
         if (loaded > 0) {
             LOG.infof("The demo clinic was loaded: %d invented cases", (Object) cases.size());
         }

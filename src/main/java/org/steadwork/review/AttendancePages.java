@@ -3,6 +3,7 @@ package org.steadwork.review;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
@@ -19,6 +20,7 @@ import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.VisitChanged;
 import org.steadwork.casefile.VisitKind;
 import org.steadwork.casefile.VisitNote;
 import org.steadwork.casefile.VisitNotes;
@@ -52,6 +54,9 @@ class AttendancePages {
 
     @Inject
     AuditTrail audit;
+
+    @Inject
+    Event<VisitChanged> changed;
 
     @Inject
     PostedForm posted;
@@ -93,6 +98,7 @@ class AttendancePages {
             return Answers.conflict(page(file, form.conflictsWith(Form.empty(), stale.stored())));
         }
         visit.attended(attendance);
+        changed.fire(new VisitChanged(visit));
         audit.record("set attendance", file.patient().id(), file.id(), "visit " + visit.number());
         return Answers.seeOther("/cases/" + file.id() + "/attendance");
     }

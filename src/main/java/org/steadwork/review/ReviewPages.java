@@ -3,6 +3,7 @@ package org.steadwork.review;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
@@ -28,6 +29,7 @@ import org.steadwork.casefile.CaseHead;
 import org.steadwork.casefile.CaseHeads;
 import org.steadwork.casefile.CaseTab;
 import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.VisitChanged;
 import org.steadwork.casefile.VisitNote;
 import org.steadwork.casefile.VisitNotes;
 import org.steadwork.casefile.Visits;
@@ -85,6 +87,9 @@ class ReviewPages {
     CurrentAccount account;
 
     @Inject
+    Event<VisitChanged> changed;
+
+    @Inject
     PostedForm posted;
 
     @Inject
@@ -129,6 +134,7 @@ class ReviewPages {
         visit.moveTo(typed.visitedOn());
         visit.describe(typed.kind());
         visit.attended(typed.attendance());
+        changed.fire(new VisitChanged(visit));
         ratingForm.store(file, typed.visitedOn(), ratings);
         surroundings.putRight(file, form, typed.visitedOn());
         workStatus(file, typed);

@@ -5,7 +5,6 @@ import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
-import jakarta.persistence.OptimisticLockException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -14,11 +13,8 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.sql.SQLException;
 import java.util.HexFormat;
-import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
-import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -34,9 +30,6 @@ class ErrorPages {
     }
 
     private static final String RETRY = "Go back, load the page again and try once more. Nothing was changed.";
-    /** What SQL calls a key that exists already, a lock that could not be had, and two writers that wait for each other. */
-    private static final Set<String> COLLISIONS = Set.of("23505", "55P03", "HYT00", "40P01", "40001");
-    private static final int DEEPEST_CAUSE = 12;
     private static final Logger LOG = Logger.getLogger(ErrorPages.class);
 
     @ServerExceptionMapper
@@ -89,7 +82,7 @@ class ErrorPages {
 
     @ServerExceptionMapper
     Response broken(Exception e) {
-        if (collided(e, DEEPEST_CAUSE)) {
+        if (Collision.in(e)) {
             LOG.infof("A save collided with another: %s", e.getClass().getSimpleName());
             return page(409, "Saved at the same moment", "The same thing was saved twice at one moment, by a double click or by somebody else."
                     + " One save was stored; this one was not.", "Go back, load the page again and look at what is stored.");
@@ -112,15 +105,6 @@ class ErrorPages {
             response.setEntity(Templates.error("Not done", "This request could not be taken as it was sent.", RETRY).render(), null,
                     MediaType.TEXT_HTML_TYPE.withCharset("utf-8"));
         }
-    }
-
-    /** True when the database refused a second writer: a row that is there already, or one that changed since it was read. */
-    private static boolean collided(Throwable e, int deepest) {
-        if (e == null || deepest == 0) {
-            return false;
-        }
-        return e instanceof OptimisticLockException || e instanceof SQLException sql && sql.getSQLState() != null && COLLISIONS.contains(sql.getSQLState())
-                || collided(e.getCause(), deepest - 1) || Stream.of(e.getSuppressed()).anyMatch(one -> collided(one, deepest - 1));
     }
 
     private static boolean concernsApi() {

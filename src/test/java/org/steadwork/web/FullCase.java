@@ -74,6 +74,7 @@ class FullCase {
         ownPage(visitor, path, parts);
         parts.put("entry", number(visitor.open("/?case=" + path.substring("/cases/".length())).outerHtml(), "/today/entries/(\\d+)/snooze"));
         meeting(visitor, path, parts);
+        diary(visitor, path, patient, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -127,6 +128,28 @@ class FullCase {
         parts.put("action", number(visitor, "/outcome/actions/(\\d+)"));
         send(visitor, path + "/meetings", path + "/meetings/asks", Map.of("kind", "member", "words", "A look, please."), Map.of());
         parts.put("ask", number(visitor, "/asks/(\\d+)"));
+    }
+
+    /** A booked visit, a missed one, an entry of the waiting list, leave and a room of the clinic. */
+    private void diary(Visitor visitor, String path, String patient, Map<String, String> parts) {
+        String room = "Room " + patient;
+        send(visitor, "/diary/clinic", "/diary/clinic/rooms", Map.of("name", room), Map.of());
+        parts.put("clinicRoom", number(visitor, "/rooms/(\\d+)\">Change<span class=\"unseen\"> " + room));
+        send(visitor, "/diary/clinic/leave/new", Map.of("who", "clinic", "firstOn", "25 Dec 2031", "words", "Closed"));
+        parts.put("leave", number(visitor, "/leave/(\\d+)"));
+        parts.put("clinician", number(visitor, "/hours/(\\d+)"));
+        send(visitor, "/diary/waiting/new?patient=" + patient, "/diary/waiting/new", Map.of(), Map.of());
+        parts.put("waiting", number(visitor, "/diary/waiting/(\\d+)"));
+        visitor.open("/diary/book?patient=" + patient);
+        Element offered = visitor.page().select("button[name=take]").first();
+        send(visitor, "/diary/book?patient=" + patient, "/diary/book", Map.of("take", offered.val()), Map.of());
+        parts.put("appointment", number(visitor, "/diary/appointments/(\\d+)\" method"));
+        visitor.open(path + "/attendance");
+        visitor.submit(path + "/attendance", Map.of("visitedOn", "25 Mar 2026"));
+        Element planned = visitor.page().select("form[id^=visit-]").last();
+        visitor.post(path + "/attendance", Map.of("csrf-token", List.of(planned.select("[name=csrf-token]").val()), "number", List.of("3"), "version",
+                List.of(planned.select("[name=version]").val()), "attendance", List.of("missed")));
+        parts.put("missed", number(visitor.open("/diary/missed").outerHtml(), "/diary/missed/(v\\d+)"));
     }
 
     private static void outcomes(Visitor visitor, String path) {

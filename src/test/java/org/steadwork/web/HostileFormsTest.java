@@ -92,7 +92,8 @@ class HostileFormsTest {
         List<String> paths = List.of("/patients?q=", "/sign-in?to=", "/first-run?key=", "/figures/sh_rolls.svg?hold=", "/figures/sh_rolls.svg?side=",
                 made.path() + "/outcomes?on=", made.path() + "/outcomes/ndi?on=", made.path() + "/ties?from=", made.path() + "/ties?to=",
                 made.path() + "/visits/2?draft=", made.path() + "/programme/add?region=", made.path() + "/programme/add/sh_rolls?dose=",
-                made.path() + "/consents/new?to=", made.path() + "/work-place/edit?again=", made.path() + "/letters/1/file/page-", made.path() + "/letters/new/");
+                made.path() + "/consents/new?to=", made.path() + "/work-place/edit?again=", made.path() + "/letters/1/file/page-", made.path() + "/letters/new/", "/diary?day=", "/diary?done=", "/diary/week?whose=",
+                "/diary/book?q=", "/diary/book?day=", "/diary/book?patient=" + made.patient() + "&start=", "/diary/waiting/new?patient=", "/diary/calendar.ics?from=");
         for (String path : paths) {
             for (String value : VALUES.stream().filter(one -> one.length() < 500).toList()) {
                 visitor.openEncoded(path + URLEncoder.encode(value, StandardCharsets.UTF_8).replace("+", "%20"));
@@ -147,6 +148,10 @@ class HostileFormsTest {
                 made.path() + "/programme/add/gn_breathing",
                 made.path() + "/programme/sets/achilles",
                 made.path() + "/letters/new/routine_referral"));
+        open.addAll(List.of("/diary", "/diary/week", "/diary/book?patient=" + made.patient(), "/diary/appointments/" + made.parts().get("appointment"), "/diary/waiting",
+                "/diary/waiting/new?patient=" + made.patient(), "/diary/waiting/" + made.parts().get("waiting"), "/diary/missed/" + made.parts().get("missed"),
+                "/diary/reminders", "/diary/to-book", "/diary/clinic", "/diary/clinic/hours/" + made.parts().get("clinician"), "/diary/clinic/leave/new",
+                "/diary/clinic/leave/" + made.parts().get("leave"), "/diary/clinic/rooms/" + made.parts().get("clinicRoom")));
         String site = "/sites/" + made.parts().get("site");
         open.addAll(List.of("/employers", "/employers/new", "/employers/" + made.parts().get("employer"), "/employers/" + made.parts().get("employer") + "/edit",
                 "/employers/" + made.parts().get("employer") + "/contacts/new", "/employers/" + made.parts().get("employer") + "/contacts/" + made.parts().get("contact"),
@@ -174,7 +179,7 @@ class HostileFormsTest {
         }
         List<ShownForm> sorted = new ArrayList<>(forms.values());
         sorted.removeIf(form -> form.action().equals("/sign-out")); // ends the session; RoutesTest sends it
-        sorted.sort(Comparator.comparing(form -> form.action().matches(".*/(close|reopen|end|withdraw|sign|withdrawn|call-off)") || form.values().getOrDefault("do",
+        sorted.sort(Comparator.comparing(form -> form.action().matches(".*/(close|reopen|end|withdraw|sign|withdrawn|call-off|off|remove|cancel)") || form.values().getOrDefault("do",
                 List.of()).contains("sign")));
         return sorted;
     }
