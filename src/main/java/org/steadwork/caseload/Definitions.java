@@ -102,12 +102,16 @@ class Definitions {
         return Optional.ofNullable(all.get(key)).orElseThrow(() -> rules.problem("'" + key + "' is not defined"));
     }
 
-    List<Definition> all() {
+    public List<Definition> all() {
         return List.copyOf(all.values());
     }
 
     Indicator indicator(String key) {
         return Optional.ofNullable(indicators.get(key)).orElseThrow(() -> rules.problem("indicator '" + key + "' is not defined"));
+    }
+
+    public List<Indicator> indicators() {
+        return List.copyOf(indicators.values());
     }
 
     List<RegionGroup> groups() {
@@ -123,7 +127,7 @@ class Definitions {
         return kinds;
     }
 
-    String notKept() {
+    public String notKept() {
         return notKept;
     }
 

@@ -46,4 +46,14 @@ record FigureTable(String key, String caption, List<Column> columns, List<Row> r
             }
         }
     }
+
+    /** True when a cell of a row, counted from 0, stands under a column of numbers. */
+    public boolean numbers(int cell) {
+        return columns.get(cell + 1).number();
+    }
+
+    /** A table without a row, for a file of what cannot be counted. */
+    static FigureTable nothing(String key) {
+        return new FigureTable(key, "Nothing to count", List.of(Column.words("")), List.of());
+    }
 }

@@ -35,7 +35,7 @@ class SelectionForm {
     record Offers(List<Option> clinicians, List<Option> employers, List<Option> regions) {
 
         /** Returns the groups that can be compared. */
-        List<Option> groups() {
+        public List<Option> groups() {
             List<Option> groups = new ArrayList<>();
             regions.stream().filter(option -> !option.value().equals(UNREPORTED))
                     .forEach(option -> groups.add(new Option("region-" + option.value(), option.label())));

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.Visit;
@@ -23,9 +22,6 @@ import org.steadwork.web.Dates;
 /** Prints a letter through the template of its kind: the same way for the preview and for the file that is signed. */
 @ApplicationScoped
 class LetterPrinter {
-
-    /** What no XML document may hold; it is printed as the sign for a lost character. */
-    private static final Pattern NOT_XML = Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
     @Inject
     LetterContent content;
@@ -56,7 +52,7 @@ class LetterPrinter {
         PrintedLetter printed = new PrintedLetter(letterhead.lines(), letter.reader().lines(), about(letter),
                 patient.name() + ", born " + Dates.inLetter(patient.birthDate()) + ": " + lowerFirst(kind.title()),
                 PrintedLetter.sections(sections, letter.texts(), (section, text) -> drawings.of(section, text, letter.caseFile())), signature(author), letterhead.foot(), signed);
-        String xhtml = NOT_XML.matcher(content.template(kind).data("letter", printed).render()).replaceAll("\uFFFD");
+        String xhtml = content.template(kind).data("letter", printed).render();
         // the title shows in windows and lists of files, so it names the letter and not the person
         return PdfPress.print(xhtml, kind.title() + ", " + letter.reference(), author.fullName(), Instant.now(clock), letterhead.paper());
     }

@@ -14,7 +14,7 @@ import org.steadwork.letter.pdf.Paper;
 /** The clinic as letters name it, from the settings {@code steadwork.clinic.*}. */
 @ApplicationScoped
 @Startup
-class Letterhead {
+public class Letterhead {
 
     @ConfigProperty(name = "steadwork.clinic.name")
     Optional<String> name;
@@ -51,7 +51,8 @@ class Letterhead {
         paper();
     }
 
-    Paper paper() {
+    /** Returns the sheet that everything is printed on. */
+    public Paper paper() {
         try {
             return Paper.valueOf(paper.strip().toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
@@ -67,7 +68,8 @@ class Letterhead {
         return phone;
     }
 
-    List<String> lines() {
+    /** Returns the name, then the address, then the telephone of the clinic. */
+    public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(name.orElse("Occupational physiotherapy"));
         address.ifPresent(text -> lines.add(String.join(", ", text.split("\\s*;\\s*"))));
@@ -76,7 +78,7 @@ class Letterhead {
     }
 
     /** Returns the small print under every page. */
-    String foot() {
+    public String foot() {
         return foot.orElse("For the reader named above only. Please ask before it is shown to anyone else.")
                 + (demo ? " Demo letter: every person, place and number in it is invented." : "");
     }
