@@ -36,7 +36,7 @@ create table case_outcome (
     unlinked_first double precision,
     unlinked_last double precision,
     constraint case_outcome_pk primary key (case_file_id),
-    constraint case_outcome_case_fk foreign key (case_file_id) references case_file (id)
+    constraint case_outcome_case_fk foreign key (case_file_id) references case_file (id) on delete cascade
 );
 create index case_outcome_opened on case_outcome (opened_on);
 create index case_outcome_employer on case_outcome (employer_id, opened_on);

@@ -53,9 +53,10 @@ final class OutcomeRows {
                 amount(row, 31), amount(row, 32), amount(row, 33));
     }
 
-    /** Makes an empty row for each case that has none, so that it can be locked. */
+    /** Makes an empty row for each case that has none, so that it can be locked; a case that is gone gets none. */
     static void begin(Connection db, Collection<Long> caseIds) throws SQLException {
-        try (PreparedStatement insert = db.prepareStatement("insert into case_outcome (case_file_id, rule) values (?, 0) on conflict do nothing")) {
+        try (PreparedStatement insert = db.prepareStatement("insert into case_outcome (case_file_id, rule) select id, 0 from case_file where id = ?"
+                + " on conflict do nothing")) {
             for (long id : caseIds) {
                 insert.setLong(1, id);
                 insert.addBatch();

@@ -42,6 +42,10 @@ public record PrintedGroupReport(List<String> clinic, List<String> to, String ab
         }
     }
 
+    public List<String> commentLines() {
+        return comment == null ? List.of() : comment.lines().filter(line -> !line.isBlank()).toList();
+    }
+
     public boolean draft() {
         return signed.isEmpty();
     }

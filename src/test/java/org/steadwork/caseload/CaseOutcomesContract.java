@@ -79,7 +79,7 @@ abstract class CaseOutcomesContract {
         send(visitor, path + "/symptoms/new", Map.of("reportedOn", "4 Mar 2026", "worst-neck", "7"), Map.of("zone", List.of("neck")));
         assertEquals(7, row(id).painFirst());
         assertEquals(BodyRegion.NECK, row(id).region());
-        send(visitor, path + "/outcomes", Map.of("on", "4 Mar 2026", "s_nprs_worst", "6"));
+        send(visitor, path + "/outcomes/nprs_worst", Map.of("on", "4 Mar 2026", "i1", "6"));
         assertEquals(6, row(id).painFirst(), "a score of the day goes before the report");
         send(visitor, path + "/outcomes/ndi", Map.of("on", "4 Mar 2026", "i1", "2", "i2", "3", "i3", "2", "i4", "2", "i5", "2", "i6", "2", "i7", "2", "i8", "2"));
         assertEquals("ndi", row(id).measure());
