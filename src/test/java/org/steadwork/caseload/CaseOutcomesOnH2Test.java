@@ -4,6 +4,6 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 
 @QuarkusTest
-@TestProfile(CaseloadOnH2.class)
+@TestProfile(OutcomesOnH2.class)
 class CaseOutcomesOnH2Test extends CaseOutcomesContract {
 }
