@@ -36,6 +36,11 @@ record Cell(String shown, String plain, boolean quiet) {
         return new Cell(minus(String.format(Locale.ROOT, "%." + decimals + "f", value)), String.format(Locale.ROOT, "%." + (decimals + 4) + "f", value), false);
     }
 
+    /** A median: with a half where it lies between two whole numbers. */
+    static Cell median(double value) {
+        return number(value, value == Math.rint(value) ? 0 : 1);
+    }
+
     static Cell number(OptionalDouble value, int decimals, String otherwise) {
         return value.isPresent() ? number(value.getAsDouble(), decimals) : none(otherwise);
     }

@@ -166,7 +166,7 @@ final class QualityFigures {
         Definitions.Indicator indicator = definitions.indicator(key);
         Quantiles quantiles = Quantiles.of(values);
         boolean enough = quantiles.count() >= definitions.fewestForARate();
-        table.add(new Row(indicator.title(), Cell.none("–"), Cell.count(quantiles.count()), Cell.count(unknown), enough ? Cell.number(quantiles.median(), 1, "")
+        table.add(new Row(indicator.title(), Cell.none("–"), Cell.count(quantiles.count()), Cell.count(unknown), enough ? Cell.median(quantiles.median().orElseThrow())
                 : Cell.none("fewer than " + definitions.fewestForARate()), enough ? new Cell("range " + quantiles.least() + " to " + quantiles.most(),
                         quantiles.least() + " to " + quantiles.most(), false) : Cell.none("–"), Cell.words(indicator.target())));
     }

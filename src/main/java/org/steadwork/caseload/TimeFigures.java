@@ -208,8 +208,8 @@ final class TimeFigures {
         Quantiles visits = Quantiles.of(closed.stream().mapToInt(CaseOutcome::attended));
         List<String> words = new ArrayList<>();
         if (visits.count() >= definitions.fewestForARate()) {
-            words.add("Median " + Cell.number(visits.median(), 0, "").shown() + ", middle half " + Cell.number(visits.at(0.25), 0, "").shown() + " to "
-                    + Cell.number(visits.at(0.75), 0, "").shown() + ", range " + visits.least() + " to " + visits.most() + ", of " + Cell.grouped(visits.count())
+            words.add("Median " + Cell.median(visits.median().orElseThrow()).shown() + ", middle half " + Cell.median(visits.at(0.25).orElseThrow()).shown() + " to "
+                    + Cell.median(visits.at(0.75).orElseThrow()).shown() + ", range " + visits.least() + " to " + visits.most() + ", of " + Cell.grouped(visits.count())
                     + " closed cases; " + Cell.grouped(rows.size() - closed.size()) + " still open.");
         } else {
             words.add(visits.count() + (visits.count() == 1 ? " closed case" : " closed cases") + ": fewer than " + definitions.fewestForARate()
@@ -254,8 +254,8 @@ final class TimeFigures {
         table.add(new Row("Not known", Cell.count(rows.size() - known.size()), Cell.none("–")));
         String words = waits.count() < definitions.fewestForARate() ? "Known for " + waits.count() + (waits.count() == 1 ? " case" : " cases")
                 + ", so no median is shown. The day of the referral is entered where the case is described."
-                : "Median " + Cell.number(waits.median(), 1, "").shown() + " working days, middle half " + Cell.number(waits.at(0.25), 1, "").shown() + " to "
-                        + Cell.number(waits.at(0.75), 1, "").shown() + "; known for " + Cell.grouped(waits.count()) + " of " + Cell.grouped(rows.size()) + " cases.";
+                : "Median " + Cell.median(waits.median().orElseThrow()).shown() + " working days, middle half " + Cell.median(waits.at(0.25).orElseThrow()).shown() + " to "
+                        + Cell.median(waits.at(0.75).orElseThrow()).shown() + "; known for " + Cell.grouped(waits.count()) + " of " + Cell.grouped(rows.size()) + " cases.";
         return new Section("waiting", "Wait for the first visit", "From the referral.", List.of(words), null, null,
                 new FigureTable("waiting", "Wait for the first visit", List.of(Column.words("Working days"), Column.number("Cases"), Column.number("Share of known")), table),
                 defined("waiting"));

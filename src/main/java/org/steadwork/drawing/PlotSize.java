@@ -2,7 +2,7 @@ package org.steadwork.drawing;
 
 /** The widths in which a figure of a group is drawn; the page's style sheet shows the one that fits its column. */
 enum PlotSize {
-    WIDE("wide", 880, 190, 120), MIDDLE("mid", 600, 150, 96), NARROW("narrow", 328, 0, 4);
+    WIDE("wide", 880, 250, 120), MIDDLE("mid", 600, 220, 104), NARROW("narrow", 328, 0, 4);
 
     final String cssClass;
     final int width;

@@ -85,7 +85,7 @@ public final class SharePlot {
 
     private static String fitted(String label, double room) {
         String fitted = label;
-        while (fitted.length() > 2 && TextWidth.of(fitted, 13, false) > room) {
+        while (fitted.length() > 2 && TextWidth.of(fitted, 13, true) > room) {
             fitted = fitted.substring(0, fitted.length() - 2).stripTrailing() + "…";
         }
         return fitted;

@@ -22,12 +22,12 @@ class PlotTest {
         assertEquals(List.of("wide", "mid", "narrow"), wide.select("svg").eachAttr("class"));
         assertEquals("Neck: 14 of 23, 61 %, interval 41 to 78 %. Low back & <leg>: 13 of 20, 65 %, interval 43 to 82 %.", wide.select("desc").first().text());
         assertFalse(wide.html().contains("style="));
-        // the plot of the wide figure begins at 190 and is 570 wide
+        // the plot of the wide figure begins at 250 and is 510 wide
         List<Element> bars = wide.select("svg.wide line[stroke-width=2]").stream().filter(line -> !line.attr("x1").equals(line.attr("x2"))).toList();
         assertEquals(2, bars.size(), wide.select("svg.wide").outerHtml());
         double[] ends = {Double.parseDouble(bars.get(0).attr("x1")), Double.parseDouble(bars.get(0).attr("x2"))};
-        assertEquals(190 + 5.7 * 41, Math.min(ends[0], ends[1]), 0.6);
-        assertEquals(190 + 5.7 * 78, Math.max(ends[0], ends[1]), 0.6);
+        assertEquals(250 + 5.1 * 41, Math.min(ends[0], ends[1]), 0.6);
+        assertEquals(250 + 5.1 * 78, Math.max(ends[0], ends[1]), 0.6);
         assertTrue(SharePlot.figure("a", "None", List.of()).isEmpty());
     }
 

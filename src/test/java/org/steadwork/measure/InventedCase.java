@@ -33,6 +33,7 @@ final class InventedCase {
     private final Random random;
     private final LocalDate today;
     private final Instruments instruments;
+    private final boolean searchable;
     private final Map<String, Batch> tables = new LinkedHashMap<>();
     private final Map<String, Long> lastIds = new LinkedHashMap<>();
     private int waiting;
@@ -46,10 +47,11 @@ final class InventedCase {
         }
     }
 
-    InventedCase(Connection db, Random random, LocalDate today, Instruments instruments) throws SQLException {
+    InventedCase(Connection db, Random random, LocalDate today, Instruments instruments, boolean searchable) throws SQLException {
         this.random = random;
         this.today = today;
         this.instruments = instruments;
+        this.searchable = searchable;
         // in the order in which one needs the other
         for (String columns : List.of(
                 "patient (id, version, file_number, given_name, family_name, search_name, birth_date, sex, handedness, job_title, employer_id, site_id, department, registered_on)",
@@ -73,7 +75,7 @@ final class InventedCase {
         String search = (given + " " + family).toLowerCase(Locale.ROOT);
         add("patient", id, 0, fileNumber, given, family, search, born, random.nextBoolean() ? "FEMALE" : "MALE", random.nextInt(10) == 0 ? "LEFT" : "RIGHT", "Clerk",
                 employer, site, department, registered);
-        for (String gram : grams(search)) {
+        for (String gram : searchable ? grams(search) : Set.<String>of()) {
             add("patient_gram", id, gram);
         }
     }
