@@ -4,6 +4,7 @@ import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.List;
 import org.slf4j.LoggerFactory;
+import org.steadwork.caseload.SumUpCaseload;
 import org.steadwork.letter.CheckLetter;
 
 /**
@@ -31,8 +32,12 @@ public final class Steadwork {
             Quarkus.run(CheckLetter.class, given.subList(1, given.size()).toArray(String[]::new));
         } else if (given.equals(List.of("rehearse"))) {
             Rehearsal.start();
+        } else if (given.get(0).equals("sum-up")) {
+            System.setProperty("quarkus.http.host-enabled", "false");
+            Quarkus.run(SumUpCaseload.class, given.subList(1, given.size()).toArray(String[]::new));
         } else {
-            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here."
+            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here,"
+                    + " sum-up sums up the cases for the caseload anew."
                     + " It was given: " + String.join(" ", words));
             System.exit(2);
         }

@@ -55,6 +55,7 @@ class CaseEditPages {
             return Answers.conflict(PatientCasePages.Templates.caseEdit(file.patient(), file, form.conflictsWith(CaseForm.show(file), stale.stored())));
         }
         file.describe(typed.complaint(), typed.onsetOn(), typed.referredBy(), typed.history());
+        file.referredOn(typed.referredOn());
         file.reviewOn(typed.nextReviewOn());
         audit.record("changed case details", file.patient().id(), id, null);
         return Answers.seeOther("/patients/" + file.patient().id());

@@ -49,6 +49,9 @@ public class CaseFile {
     @Column(name = "referred_by")
     private String referredBy;
 
+    @Column(name = "referred_on")
+    private LocalDate referredOn;
+
     private String history;
 
     @Column(name = "opened_on")
@@ -90,6 +93,14 @@ public class CaseFile {
         this.onsetOn = onsetOn;
         this.referredBy = referredBy;
         this.history = history;
+    }
+
+    /** @param day when the case was referred, null when not known; between birth and opening */
+    public void referredOn(LocalDate day) {
+        if (day != null && (day.isAfter(openedOn) || day.isBefore(patient.birthDate()))) {
+            throw new IllegalArgumentException("A referral comes between birth and the opening of the case, but was " + day);
+        }
+        referredOn = day;
     }
 
     /** @param note what is still open and who holds it, may be null */
@@ -161,6 +172,11 @@ public class CaseFile {
 
     public String referredBy() {
         return referredBy;
+    }
+
+    /** Returns the day of the referral, or null. */
+    public LocalDate referredOn() {
+        return referredOn;
     }
 
     public String history() {

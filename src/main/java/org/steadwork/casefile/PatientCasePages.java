@@ -90,6 +90,7 @@ class PatientCasePages {
         }
         CaseFile file = new CaseFile(patient, account.get(), typed.complaint(), typed.onsetOn(), typed.openedOn());
         file.describe(typed.complaint(), typed.onsetOn(), typed.referredBy(), typed.history());
+        file.referredOn(typed.referredOn());
         file.reviewOn(typed.nextReviewOn());
         cases.persistAndFlush(file);
         opened.fire(new CaseOpened(file, visits.add(file, typed.openedOn(), VisitKind.INITIAL, Attendance.ATTENDED)));

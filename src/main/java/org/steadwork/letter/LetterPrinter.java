@@ -53,7 +53,7 @@ class LetterPrinter {
         PrintedLetter printed = new PrintedLetter(letterhead.lines(), letter.reader().lines(), about(letter),
                 subject(letter, patient) + ": " + lowerFirst(kind.title()),
                 PrintedLetter.sections(sections, letter.texts(), (section, text) -> drawings.of(section, text, letter.caseFile())), signature(author), letterhead.foot(), signed);
-        String xhtml = PdfPress.printable(content.template(kind).data("letter", printed).render());
+        String xhtml = content.template(kind).data("letter", printed).render();
         // the title shows in windows and lists of files, so it names the letter and not the person
         return PdfPress.print(xhtml, kind.title() + ", " + letter.reference(), author.fullName(), Instant.now(clock), letterhead.paper());
     }

@@ -51,7 +51,7 @@ public class Letterhead {
         paper();
     }
 
-    /** Returns the sheet that is printed on. */
+    /** Returns the sheet that everything is printed on. */
     public Paper paper() {
         try {
             return Paper.valueOf(paper.strip().toUpperCase(Locale.ROOT));
@@ -68,7 +68,7 @@ public class Letterhead {
         return phone;
     }
 
-    /** Returns the name of the clinic, then its address, line by line. */
+    /** Returns the name, then the address, then the telephone of the clinic. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(name.orElse("Occupational physiotherapy"));

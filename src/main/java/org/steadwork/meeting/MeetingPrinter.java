@@ -66,6 +66,6 @@ class MeetingPrinter {
     }
 
     private LetterPdf print(TemplateInstance page, String title, Instant made) {
-        return PdfPress.print(PdfPress.printable(page.render()), title, letterhead.lines().get(0), made, letterhead.paper());
+        return PdfPress.print(page.render(), title, letterhead.lines().get(0), made, letterhead.paper());
     }
 }

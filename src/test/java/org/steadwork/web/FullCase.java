@@ -54,7 +54,8 @@ class FullCase {
         Visitor visitor = accounts.visitor(Role.LEAD);
         visitor.open(path);
         String patient = number(visitor, "/patients/(\\d+)");
-        Map<String, String> parts = new LinkedHashMap<>(Map.of("number", "1", "page", "1", "key", "sh_rolls", "kind", "employer_report", "instrument", "ndi"));
+        Map<String, String> parts = new LinkedHashMap<>(Map.of("number", "1", "page", "1", "key", "sh_rolls", "kind", "employer_report", "instrument", "ndi",
+                "table", "responders", "period", "2025-h2"));
         send(visitor, "/patients/" + patient + "/edit", Map.of("employer", "Quayside Planning " + patient, "site", "North hall", "doctor", "Dr A. Fennick "
                 + patient, "hoursAWeek", "38", "jobTitle", "Shift planner"));
         send(visitor, path + "/symptoms/new", Map.of("reportedOn", DAY, "now-neck", "3", "worst-neck", "6"), Map.of("zone", List.of("neck")));
@@ -75,6 +76,7 @@ class FullCase {
         parts.put("entry", number(visitor.open("/?case=" + path.substring("/cases/".length())).outerHtml(), "/today/entries/(\\d+)/snooze"));
         meeting(visitor, path, parts);
         diary(visitor, path, patient, parts);
+        groupReport(visitor, "/employers/" + parts.get("employer") + "/group-report/" + parts.get("period"));
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -95,6 +97,14 @@ class FullCase {
         visitor.upload(path + "/work-place/photos/new", Map.of("caption", "The screen from the side"), "photo", "desk.png", TestPictures.png(60, 40));
         assertEquals(200, visitor.status(), visitor.page().text());
         parts.put("photo", number(visitor, "/photos/(\\d+)"));
+    }
+
+    /** A signed report on the employer's people, who are too few for a number. */
+    private static void groupReport(Visitor visitor, String report) {
+        visitor.open(report);
+        visitor.page().select("form#edit").attr("action", report + "/sign");
+        visitor.submit(report + "/sign", Map.of("password", TestAccounts.PASSWORD));
+        assertEquals(200, visitor.status(), visitor.page().text());
     }
 
     /** A link that opens, one before it that no longer does, and a report that nobody has looked at. */

@@ -93,7 +93,9 @@ class HostileFormsTest {
                 made.path() + "/outcomes?on=", made.path() + "/outcomes/ndi?on=", made.path() + "/ties?from=", made.path() + "/ties?to=",
                 made.path() + "/visits/2?draft=", made.path() + "/programme/add?region=", made.path() + "/programme/add/sh_rolls?dose=",
                 made.path() + "/consents/new?to=", made.path() + "/work-place/edit?again=", made.path() + "/letters/1/file/page-", made.path() + "/letters/new/", "/diary?day=", "/diary?done=", "/diary/week?whose=",
-                "/diary/book?q=", "/diary/book?day=", "/diary/book?patient=" + made.patient() + "&start=", "/diary/waiting/new?patient=", "/diary/calendar.ics?from=");
+                "/diary/book?q=", "/diary/book?day=", "/diary/book?patient=" + made.patient() + "&start=", "/diary/waiting/new?patient=", "/diary/calendar.ics?from=",
+                "/caseload?from=", "/caseload?to=2026-01-01&from=2025-01-01&complaint=", "/caseload?region=",
+                "/caseload?employer=", "/caseload/time?second=region-neck&first=", "/caseload/responders.csv?clinician=", "/employers/" + made.parts().get("employer") + "/group-report/");
         for (String path : paths) {
             for (String value : VALUES.stream().filter(one -> one.length() < 500).toList()) {
                 visitor.openEncoded(path + URLEncoder.encode(value, StandardCharsets.UTF_8).replace("+", "%20"));
@@ -157,7 +159,8 @@ class HostileFormsTest {
                 "/employers/" + made.parts().get("employer") + "/contacts/new", "/employers/" + made.parts().get("employer") + "/contacts/" + made.parts().get("contact"),
                 "/employers/" + made.parts().get("employer") + "/sites/" + made.parts().get("site"), site, site + "/rooms/new",
                 site + "/rooms/" + made.parts().get("room"), site + "/rooms/" + made.parts().get("room") + "/furniture",
-                "/furniture/" + made.parts().get("piece"), "/furniture/" + made.parts().get("piece") + "/edit"));
+                "/furniture/" + made.parts().get("piece"), "/furniture/" + made.parts().get("piece") + "/edit",
+                "/employers/" + made.parts().get("employer") + "/group-report/2025-h1"));
         String meeting = "/meetings/" + made.parts().get("meeting");
         open.addAll(List.of("/meetings", "/meetings/new", meeting, meeting + "/edit", meeting + "/cases/" + made.caseId(), meeting + "/close",
                 made.path() + "/meetings"));

@@ -43,7 +43,7 @@ class RoutesTest {
             entry("POST /own/report", "opens only for a phone that was let in; else it leads to the closed page"),
             entry("GET /own/report/thanks", "opens only for a phone that was let in; else it leads to the closed page"));
     private static final Pattern PARAMETER = Pattern.compile("\\{([A-Za-z]+)}");
-    private static final Set<String> WORDS = Set.of("key", "kind", "instrument", "calculator");
+    private static final Set<String> WORDS = Set.of("key", "kind", "instrument", "calculator", "table", "period");
 
     @Inject
     TestAccounts accounts;

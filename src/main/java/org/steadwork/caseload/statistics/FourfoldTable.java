@@ -2,7 +2,6 @@ package org.steadwork.caseload.statistics;
 
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.distribution.HypergeometricDistribution;
 
 /**
  * Two yes-or-no facts about the same people in four counts, and how firmly the two go together. Says nothing about cause.
@@ -17,6 +16,7 @@ public record FourfoldTable(int both, int findingOnly, int complaintOnly, int ne
     // R's fisher.test counts tables as likely as the observed one up to this factor as no likelier
     private static final double AS_LIKELY = 1 + 1e-7;
     private static final double PRECISION = 1e-13;
+    private static final double NEGLIGIBLE = 1e-20;
     private static final int MOST_STEPS = 1000;
 
     public FourfoldTable {
@@ -36,18 +36,14 @@ public record FourfoldTable(int both, int findingOnly, int complaintOnly, int ne
      * Source: the definition of R's {@code fisher.test}.
      */
     public double p() {
-        double[] chances = chances(0);
-        double observed = chances[both - least()] * AS_LIKELY;
-        double sum = 0;
-        for (double chance : chances) {
-            sum += chance <= observed ? chance : 0;
-        }
-        return Math.min(1, sum);
+        // walked so far that what is as unlikely as the count seen is counted, however unlikely that is
+        CountChances untied = chances(0, Double.MIN_NORMAL);
+        return Math.max(Double.MIN_VALUE, untied.ofNoMoreThan(untied.at(both) * AS_LIKELY));
     }
 
     /** Returns the chance, in (0, 1], of at least so many with both when nothing ties the two facts: the one-sided test. */
     public double pOfAtLeast() {
-        return atLeast(0);
+        return Math.max(Double.MIN_VALUE, chances(0, Double.MIN_NORMAL).atLeast(both));
     }
 
     /**
@@ -61,7 +57,7 @@ public record FourfoldTable(int both, int findingOnly, int complaintOnly, int ne
         if (both == least()) {
             return 0;
         }
-        return both == most() ? Double.POSITIVE_INFINITY : Math.exp(solve(logOdds -> mean(logOdds) - both));
+        return both == most() ? Double.POSITIVE_INFINITY : Math.exp(solve(logOdds -> chances(logOdds, NEGLIGIBLE).mean() - both));
     }
 
     /**
@@ -93,49 +89,15 @@ public record FourfoldTable(int both, int findingOnly, int complaintOnly, int ne
     }
 
     private double atLeast(double logOdds) {
-        return sum(chances(logOdds), both - least(), most() - least());
+        return chances(logOdds, NEGLIGIBLE).atLeast(both);
     }
 
     private double atMost(double logOdds) {
-        return sum(chances(logOdds), 0, both - least());
+        return chances(logOdds, NEGLIGIBLE).atMost(both);
     }
 
-    private double mean(double logOdds) {
-        double[] chances = chances(logOdds);
-        double mean = 0;
-        for (int i = 0; i < chances.length; i++) {
-            mean += chances[i] * (least() + i);
-        }
-        return mean;
-    }
-
-    private static double sum(double[] chances, int from, int to) {
-        double sum = 0;
-        for (int i = from; i <= to; i++) {
-            sum += chances[i];
-        }
-        return Math.min(1, sum);
-    }
-
-    /** Chances of every count with both that the margins allow, in rising order, under a given log odds ratio. */
-    private double[] chances(double logOdds) {
-        HypergeometricDistribution untied = new HypergeometricDistribution(null, both + findingOnly + complaintOnly + neither,
-                both + complaintOnly, both + findingOnly);
-        double[] logs = new double[most() - least() + 1];
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < logs.length; i++) {
-            logs[i] = untied.logProbability(least() + i) + logOdds * (least() + i);
-            highest = Math.max(highest, logs[i]);
-        }
-        double total = 0;
-        for (int i = 0; i < logs.length; i++) {
-            logs[i] = Math.exp(logs[i] - highest);
-            total += logs[i];
-        }
-        for (int i = 0; i < logs.length; i++) {
-            logs[i] /= total;
-        }
-        return logs;
+    private CountChances chances(double logOdds, double floor) {
+        return CountChances.of(least(), most(), both + findingOnly, both + complaintOnly, neither - both, Math.exp(logOdds), floor);
     }
 
     /** Finds where a rising function of the log odds ratio crosses 0. */

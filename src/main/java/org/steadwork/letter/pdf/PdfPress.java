@@ -35,15 +35,10 @@ public final class PdfPress {
 
     private static final String MADE_BY = "Steadwork";
 
-    /** What no XML document may hold. */
+    /** What no XML document may hold; it is printed as the sign for a lost character. */
     private static final Pattern NOT_XML = Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
     private PdfPress() {
-    }
-
-    /** Returns a text with every character that no XML document may hold replaced by the sign for a lost one. */
-    public static String printable(String text) {
-        return NOT_XML.matcher(text).replaceAll("\uFFFD");
     }
 
     /**
@@ -61,7 +56,7 @@ public final class PdfPress {
 
     /** Prints one document on a paper; for the rest as {@link #print(String, String, String, Instant)}. */
     public static LetterPdf print(String xhtml, String title, String author, Instant made, Paper paper) {
-        Document document = parse(xhtml);
+        Document document = parse(NOT_XML.matcher(xhtml).replaceAll("\uFFFD"));
         VisualOrder.apply(document.getDocumentElement());
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT, ITextRenderer.DEFAULT_DOTS_PER_PIXEL,

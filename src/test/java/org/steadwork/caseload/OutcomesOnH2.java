@@ -1,0 +1,14 @@
+package org.steadwork.caseload;
+
+import io.quarkus.test.junit.QuarkusTestProfile;
+import java.util.Map;
+
+/** A clinic of its own for tests that add cases to the invented ones. */
+public class OutcomesOnH2 implements QuarkusTestProfile {
+
+    @Override
+    public Map<String, String> getConfigOverrides() {
+        return Map.of("quarkus.datasource.jdbc.url",
+                "jdbc:h2:mem:outcomes;DB_CLOSE_DELAY=-1;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH");
+    }
+}
