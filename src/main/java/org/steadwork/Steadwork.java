@@ -3,6 +3,8 @@ package org.steadwork;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.List;
+import org.steadwork.account.CheckAudit;
+import org.steadwork.account.RecoverLead;
 import org.steadwork.letter.CheckLetter;
 
 /**
@@ -26,8 +28,15 @@ public final class Steadwork {
         } else if (given.get(0).equals("check-letter")) {
             System.setProperty("quarkus.http.host-enabled", "false");
             Quarkus.run(CheckLetter.class, given.subList(1, given.size()).toArray(String[]::new));
+        } else if (given.get(0).equals("check-audit")) {
+            System.setProperty("quarkus.http.host-enabled", "false");
+            Quarkus.run(CheckAudit.class, given.subList(1, given.size()).toArray(String[]::new));
+        } else if (given.get(0).equals("recover-lead")) {
+            System.setProperty("quarkus.http.host-enabled", "false");
+            Quarkus.run(RecoverLead.class, given.subList(1, given.size()).toArray(String[]::new));
         } else {
-            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here."
+            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here;"
+                    + " check-audit checks the audit trail; recover-lead [USER-NAME] prints a one-time link for a lead who is locked out."
                     + " It was given: " + String.join(" ", words));
             System.exit(2);
         }

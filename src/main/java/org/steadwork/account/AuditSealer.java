@@ -14,6 +14,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import javax.sql.DataSource;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.steadwork.account.trail.TrailEntry;
 import org.steadwork.account.trail.TrailHead;
@@ -46,6 +47,9 @@ class AuditSealer {
         thread.setDaemon(true);
         return thread;
     });
+    @ConfigProperty(name = "steadwork.audit.seal-every-seconds")
+    int everySeconds;
+
     private volatile boolean news;
     private int quiet;
 
@@ -57,7 +61,7 @@ class AuditSealer {
         } catch (SQLException e) {
             LOG.errorf("The audit trail could not be sealed at the start: %s", e.getMessage());
         }
-        rounds.scheduleWithFixedDelay(this::round, 1, 1, TimeUnit.SECONDS);
+        rounds.scheduleWithFixedDelay(this::round, everySeconds, everySeconds, TimeUnit.SECONDS);
     }
 
     void stop(@Observes ShutdownEvent event) {

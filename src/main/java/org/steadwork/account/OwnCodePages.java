@@ -22,8 +22,6 @@ class OwnCodePages {
     @CheckedTemplate(basePath = "account", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
         static native TemplateInstance ownCodes(Form form, Account account, CodeOffer offer, long codesLeft, boolean required);
-
-        static native TemplateInstance recoveryCodes(List<String> codes, String to);
     }
 
     @Inject
@@ -83,7 +81,7 @@ class OwnCodePages {
         }
         sessions.endAll(account.id(), current.sessionId());
         audit.record("set up one-time codes", null, null, null);
-        return Answers.page(Templates.recoveryCodes(codes, "/account"));
+        return Answers.page(RecoveryCodesPage.of(codes, "/account"));
     }
 
     @POST
@@ -100,7 +98,7 @@ class OwnCodePages {
             return Answers.unprocessable(page(form.with("present", ""), account));
         }
         audit.record("made new recovery codes", null, null, null);
-        return Answers.page(Templates.recoveryCodes(factors.freshRecoveryCodes(account), "/account"));
+        return Answers.page(RecoveryCodesPage.of(factors.freshRecoveryCodes(account), "/account"));
     }
 
     @POST

@@ -25,8 +25,6 @@ class SignInEnrolPages {
     @CheckedTemplate(basePath = "account", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
         static native TemplateInstance signInEnrol(Form form, String to, CodeOffer offer);
-
-        static native TemplateInstance recoveryCodes(List<String> codes, String to);
     }
 
     @Inject
@@ -79,7 +77,7 @@ class SignInEnrolPages {
         }
         audit.recordBy(account, "set up one-time codes", null);
         String token = signIns.complete(waiting.get(), "password and first code");
-        return Response.fromResponse(Answers.page(Templates.recoveryCodes(codes, to))).cookie(cookies.of(token)).build();
+        return Response.fromResponse(Answers.page(RecoveryCodesPage.of(codes, to))).cookie(cookies.of(token)).build();
     }
 
     private Optional<SignInSession> waiting() {

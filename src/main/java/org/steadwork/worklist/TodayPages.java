@@ -13,9 +13,11 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.web.Answers;
 
 /** Today: who needs me now, and why. */
@@ -25,7 +27,7 @@ class TodayPages {
 
     @CheckedTemplate(basePath = "worklist", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance today(String day, LocalDate on, List<Visit> visits, Worklist worklist);
+        static native TemplateInstance today(String day, LocalDate on, List<Visit> visits, Set<Long> open, Worklist worklist);
     }
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
@@ -35,6 +37,9 @@ class TodayPages {
 
     @Inject
     CurrentAccount account;
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     EntityManager db;
@@ -49,6 +54,6 @@ class TodayPages {
                 + " where v.visitedOn = ?1 and v.attendance <> ?2 order by c.patient.familyName", Visit.class).setParameter(1, today)
                 .setParameter(2, Attendance.CANCELLED).getResultList();
         Worklist worklist = account.clinician() ? worklists.on(today) : Worklist.hidden();
-        return Answers.page(Templates.today(DAY.format(today), today, visits, worklist));
+        return Answers.page(Templates.today(DAY.format(today), today, visits, access.openOf(visits.stream().map(visit -> visit.caseFile().id()).toList()), worklist));
     }
 }

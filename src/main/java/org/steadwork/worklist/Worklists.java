@@ -9,9 +9,11 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.steadwork.casefile.Attention;
+import org.steadwork.casefile.access.CaseAccess;
 
 /** Gathers Today from every feature that can tell what needs attention. */
 @ApplicationScoped
@@ -25,11 +27,16 @@ class Worklists {
     Instance<Attention> sources;
 
     @Inject
+    CaseAccess access;
+
+    @Inject
     EntityManager db;
 
     Worklist on(LocalDate today) {
         List<Attention.Entry> all = sources.stream().flatMap(source -> source.entries(today).stream())
                 .sorted(Comparator.comparing(Worklists::weight).thenComparing(Attention.Entry::since).thenComparing(Attention.Entry::patient)).toList();
+        Set<Long> open = access.openOf(all.stream().map(Attention.Entry::caseId).collect(Collectors.toSet()));
+        all = all.stream().filter(entry -> open.contains(entry.caseId())).toList();
         Map<Long, CaseName> names = names(all.stream().map(Attention.Entry::caseId).distinct().toList());
         List<Worklist.Row> rows = all.stream().map(entry -> row(entry, names.get(entry.caseId()))).toList();
         return new Worklist(true, of(rows, Attention.Urgency.NOW), of(rows, Attention.Urgency.TODAY), of(rows, Attention.Urgency.SOON));

@@ -24,6 +24,7 @@ public final class Visitor {
 
     private final Map<String, String> cookies = new LinkedHashMap<>();
     private final URI clinic;
+    private String address;
     private Document page;
     private Response answer;
     private URI at;
@@ -45,6 +46,17 @@ public final class Visitor {
     private Visitor(URI clinic, Map<String, String> cookies) {
         this.clinic = clinic;
         this.cookies.putAll(cookies);
+    }
+
+    /** Lets the visitor come from another network address. */
+    public Visitor from(String network) {
+        address = network;
+        return this;
+    }
+
+    /** The token of the session cookie, null before a sign-in. */
+    public String sessionToken() {
+        return cookies.get("steadwork-session");
     }
 
     /** Opens a page, following redirects; returns its document whatever the status. */
@@ -138,6 +150,9 @@ public final class Visitor {
 
     private RequestSpecification request() {
         RequestSpecification request = given().redirects().follow(false).cookies(cookies).accept("text/html");
+        if (address != null) {
+            request = request.header("X-Forwarded-For", address);
+        }
         return clinic == null ? request : request.baseUri(clinic.toString());
     }
 

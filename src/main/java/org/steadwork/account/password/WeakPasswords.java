@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Tells a password that is made of nothing but what people choose most: up to four listed words one after another, whatever digits and signs stand
+ * Tells a password that is made of nothing but what people choose most: up to three listed words one after another, whatever digits and signs stand
  * between and around them and whichever letters are written as signs; runs along the keyboard or the alphabet; one short piece repeated;
  * digits alone.
  */
@@ -19,7 +19,7 @@ public final class WeakPasswords {
     private static final int SHORTEST_RUN = 4;
     private static final int LONGEST_PIECE = 5;
     private static final int SHORTEST_WORD = 3;
-    private static final int MOST_WORDS = 4;
+    private static final int MOST_WORDS = 3;
     private static final int MOST_LETTERS = 128;
 
     private final Set<String> words;
@@ -51,7 +51,7 @@ public final class WeakPasswords {
                 }
             }
         });
-        for (String read : new String[]{lettersOf(plain, false), lettersOf(plain, true)}) {
+        for (String read : new String[]{lettersOf(plain, false), lettersOf(core(plain), true)}) {
             if (read.isEmpty() || made(read, known)) {
                 return "It is made of words that many people choose, or of the names of this account or clinic.";
             }
@@ -59,7 +59,7 @@ public final class WeakPasswords {
         return null;
     }
 
-    /** True when the whole is at most four different listed words and runs; five that were chosen by chance are not found in time. */
+    /** True when the whole is at most three different listed words and runs; four that were chosen by chance are not found in time. */
     private static boolean made(String letters, Set<String> known) {
         List<Set<String>> reached = new ArrayList<>(Collections.nCopies(letters.length() + 1, null));
         reached.set(0, Set.of());
@@ -100,6 +100,11 @@ public final class WeakPasswords {
             }
         }
         return false;
+    }
+
+    /** Takes off what stands before the first letter and after the last: years, counters, exclamation marks. */
+    private static String core(String text) {
+        return text.replaceAll("^[^\\p{L}]+|[^\\p{L}]+$", "");
     }
 
     /** @param undone true to read signs and digits as the letters they stand for, false to leave them out */
