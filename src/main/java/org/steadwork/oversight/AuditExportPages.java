@@ -98,6 +98,7 @@ class AuditExportPages {
             values.add(row.sequence());
             values.add(row.id());
             values.add(row.happenedAt().toString());
+            values.add(row.accountId());
             values.add(row.actor());
             values.add(row.action());
             values.add(row.patientId());
@@ -107,7 +108,7 @@ class AuditExportPages {
             values.add(row.address());
             values.add(row.hash());
         }
-        List<String> names = List.of("sequence", "id", "happened_at", "who", "action", "patient_id", "file_number", "case_id", "detail", "address", "hash");
+        List<String> names = List.of("sequence", "id", "happened_at", "account_id", "who", "action", "patient_id", "file_number", "case_id", "detail", "address", "hash");
         for (int i = 0; i < names.size(); i++) {
             columns.put(names.get(i), values == null ? null : values.get(i));
         }

@@ -7,7 +7,7 @@ import java.time.Instant;
  *
  * @param sequence its place in the sealed chain, null for about a second after it was stored
  */
-public record AuditRow(long id, Long sequence, Instant happenedAt, String actor, String action, Long patientId, String fileNumber, String givenName,
+public record AuditRow(long id, Long sequence, Instant happenedAt, Long accountId, String actor, String action, Long patientId, String fileNumber, String givenName,
         String familyName, Long caseFileId, String detail, String address, String hash) {
 
     public String patientName() {

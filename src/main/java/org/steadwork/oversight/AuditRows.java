@@ -11,7 +11,7 @@ import java.util.List;
 class AuditRows {
 
     private static final String FROM = " from AuditEvent e left join Patient p on p.id = e.patientId";
-    private static final String ROW = "select e.id, s.sequence, e.happenedAt, e.actor, e.action, e.patientId, p.fileNumber, p.givenName, p.familyName,"
+    private static final String ROW = "select e.id, s.sequence, e.happenedAt, e.accountId, e.actor, e.action, e.patientId, p.fileNumber, p.givenName, p.familyName,"
             + " e.caseFileId, e.detail, e.address, s.hash" + FROM + " left join AuditSeal s on s.eventId = e.id";
 
     @Inject

@@ -69,6 +69,12 @@ public final class Visitor {
         return follow(request().urlEncodingEnabled(false).get(address), address);
     }
 
+    /** Fetches something that is no page, as a download, and returns its text. */
+    public String openFile(String path) {
+        answer = request().accept("*/*").get(path);
+        return answer.asString();
+    }
+
     /** Where the visitor stands, after redirects. */
     public URI at() {
         return at;
