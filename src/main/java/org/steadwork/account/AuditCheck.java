@@ -109,8 +109,7 @@ public class AuditCheck {
             follow(db, walk);
         }
         compare(db, walk, head);
-        long waiting = store.number(db, "select (select count(*) from audit_event) - (select count(*) from audit_seal)");
-        return new Result(Instant.now(clock), before + 1, walk.sequence(), walk.problem(), Math.max(0, waiting));
+        return new Result(Instant.now(clock), before + 1, walk.sequence(), walk.problem(), store.waiting(db));
     }
 
     private static void follow(Connection db, TrailWalk walk) throws SQLException {

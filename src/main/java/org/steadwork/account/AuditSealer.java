@@ -57,7 +57,9 @@ class AuditSealer {
     void start(@Observes @Priority(50) StartupEvent event) {
         try {
             anchor.open(head());
-            sealFrom(0);
+            if (inTransaction(store::waiting) > 0) {
+                sealFrom(0);
+            }
         } catch (SQLException e) {
             LOG.errorf("The audit trail could not be sealed at the start: %s", e.getMessage());
         }

@@ -85,11 +85,16 @@ class AuditStore {
         return new TrailHead(head.trail(), sequence, hash);
     }
 
+    /** Returns how many entries are stored and not sealed. */
+    long waiting(Connection db) throws SQLException {
+        return Math.max(0, number(db, "select (select count(*) from audit_event) - (select count(*) from audit_seal)"));
+    }
+
     long lastId(Connection db) throws SQLException {
         return number(db, "select coalesce(max(id), 0) from audit_event");
     }
 
-    long number(Connection db, String sql) throws SQLException {
+    private static long number(Connection db, String sql) throws SQLException {
         try (PreparedStatement query = db.prepareStatement(sql); ResultSet row = query.executeQuery()) {
             row.next();
             return row.getLong(1);

@@ -107,6 +107,9 @@ class OwnCodePages {
     public Response off() {
         Form form = posted.read();
         Account account = current.get();
+        if (!account.usesCodes()) {
+            return Answers.seeOther("/account/codes");
+        }
         if (factors.required()) {
             form.error("presentOff", "This clinic asks everybody for one-time codes. To use another phone, ask the lead to take these off.");
         } else {

@@ -1,9 +1,12 @@
 package org.steadwork.account;
 
+import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.PostConstruct;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -24,6 +27,11 @@ class PasswordRules {
     Optional<String> clinicName;
 
     private WeakPasswords weak;
+
+    /** Lets a wrong entry of the list stop the start. */
+    void start(@Observes StartupEvent event) {
+        Objects.requireNonNull(weak);
+    }
 
     @PostConstruct
     void read() {

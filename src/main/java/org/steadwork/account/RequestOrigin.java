@@ -42,8 +42,8 @@ class RequestOrigin {
 
     /** True when the browser runs on the machine that the clinic runs on, so that nothing travels. */
     boolean onThisMachine() {
-        SocketAddress from = request().map(HttpServerRequest::remoteAddress).orElse(null);
-        return from == null || from.hostAddress() != null && from.hostAddress().matches("127\\..*|::1|0:0:0:0:0:0:0:1");
+        String from = address();
+        return from == null || from.matches("127\\..*|::1|0:0:0:0:0:0:0:1(%.*)?");
     }
 
     static boolean secure(HttpServerRequest request) {
@@ -51,10 +51,8 @@ class RequestOrigin {
     }
 
     private static String address(HttpServerRequest request) {
-        String host = request.remoteAddress() == null ? null : request.remoteAddress().hostAddress();
-        if (host == null && request.remoteAddress() != null) {
-            host = request.remoteAddress().host();
-        }
+        SocketAddress from = request.remoteAddress();
+        String host = from == null ? null : from.hostAddress() == null ? from.host() : from.hostAddress();
         return host == null ? null : host.length() > LONGEST_ADDRESS ? host.substring(0, LONGEST_ADDRESS) : host;
     }
 }

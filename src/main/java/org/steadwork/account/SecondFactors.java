@@ -1,7 +1,9 @@
 package org.steadwork.account;
 
+import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.PostConstruct;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.net.URLEncoder;
@@ -16,8 +18,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.apache.commons.codec.binary.Base32;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
 import org.steadwork.account.code.OneTimeCode;
 import org.steadwork.account.code.SecretBox;
+import org.steadwork.web.BrokenRecordException;
 
 /** The one-time codes of accounts: their keys, what is taken at sign-in, and the recovery codes on paper. */
 @ApplicationScoped
@@ -28,6 +32,7 @@ class SecondFactors {
     private static final int RECOVERY_CODES = 10;
     private static final int RECOVERY_BYTES = 15;
     private static final SecureRandom RANDOM = new SecureRandom();
+    private static final Logger LOG = Logger.getLogger(SecondFactors.class);
 
     @Inject
     EntityManager db;
@@ -49,6 +54,13 @@ class SecondFactors {
     @PostConstruct
     void open() {
         box = new SecretBox(secretKey.filter(words -> !words.isBlank()).orElse(null));
+    }
+
+    /** Lets a wrong secret key stop the start, and not the first sign-in. */
+    void start(@Observes StartupEvent event) {
+        if (!encrypted()) {
+            LOG.debug("The keys of one-time codes are stored as they are: no secret key is set");
+        }
     }
 
     boolean required() {
@@ -133,7 +145,12 @@ class SecondFactors {
     }
 
     private byte[] key(Account account) {
-        return box.open(account.codeKey(), owner(account));
+        try {
+            return box.open(account.codeKey(), owner(account));
+        } catch (IllegalStateException e) {
+            throw new BrokenRecordException("The key of one-time codes of account " + account.id() + " cannot be read: " + e.getMessage(),
+                    "Start the clinic with the secret key it was stored with, or let a lead take the codes off this account.");
+        }
     }
 
     private static String owner(Account account) {
