@@ -1,9 +1,13 @@
 package org.steadwork;
 
 import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.QuarkusApplication;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.List;
+import java.util.Map;
 import org.slf4j.LoggerFactory;
+import org.steadwork.account.CheckAudit;
+import org.steadwork.account.RecoverLead;
 import org.steadwork.caseload.SumUpCaseload;
 import org.steadwork.letter.CheckLetter;
 
@@ -13,6 +17,10 @@ import org.steadwork.letter.CheckLetter;
  */
 @QuarkusMain
 public final class Steadwork {
+
+    /** What runs on the clinic's records and ends, without its pages. */
+    private static final Map<String, Class<? extends QuarkusApplication>> COMMANDS = Map.of("check-letter", CheckLetter.class, "check-audit", CheckAudit.class,
+            "recover-lead", RecoverLead.class, "sum-up", SumUpCaseload.class);
 
     private Steadwork() {
     }
@@ -27,16 +35,14 @@ public final class Steadwork {
         }
         if (given.isEmpty()) {
             Quarkus.run();
-        } else if (given.get(0).equals("check-letter")) {
-            System.setProperty("quarkus.http.host-enabled", "false");
-            Quarkus.run(CheckLetter.class, given.subList(1, given.size()).toArray(String[]::new));
         } else if (given.equals(List.of("rehearse"))) {
             Rehearsal.start();
-        } else if (given.get(0).equals("sum-up")) {
+        } else if (COMMANDS.containsKey(given.get(0))) {
             System.setProperty("quarkus.http.host-enabled", "false");
-            Quarkus.run(SumUpCaseload.class, given.subList(1, given.size()).toArray(String[]::new));
+            Quarkus.run(COMMANDS.get(given.get(0)), given.subList(1, given.size()).toArray(String[]::new));
         } else {
-            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here,"
+            System.err.println("Steadwork is started without a word, or with the word demo; check-letter FILE says whether a PDF was signed here;"
+                    + " check-audit checks the audit trail; recover-lead [USER-NAME] prints a one-time link for a lead who is locked out;"
                     + " sum-up sums up the cases for the caseload anew."
                     + " It was given: " + String.join(" ", words));
             System.exit(2);

@@ -1,6 +1,5 @@
 package org.steadwork.account;
 
-import io.quarkus.elytron.security.common.BcryptUtil;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -12,15 +11,13 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.Locale;
+import org.steadwork.account.password.PasswordHash;
+import org.steadwork.kernel.StaleVersionException;
 
-/** One person who works here; accounts are never shared. The password is kept as a bcrypt hash only. */
+/** One person who works here; accounts are never shared. The password is kept as a hash only, see {@link PasswordHash}. */
 @Entity
 @Table(name = "account")
 public class Account {
-
-    public static final int SHORTEST_PASSWORD = 12;
-    /** bcrypt reads no more than 72 bytes; a longer password would be cut in silence, so it is refused. */
-    public static final int LONGEST_PASSWORD_BYTES = 72;
 
     @Id
     @GeneratedValue(generator = "account_seq")
@@ -54,6 +51,16 @@ public class Account {
     @Column(name = "created_at")
     private Instant createdAt;
 
+    /** The key of the one-time codes as {@code SecretBox} keeps it; not in force before it was confirmed. */
+    @Column(name = "code_key")
+    private String codeKey;
+
+    @Column(name = "code_confirmed_at")
+    private Instant codeConfirmedAt;
+
+    @Column(name = "code_last_step")
+    private Long codeLastStep;
+
     protected Account() {
     }
 
@@ -76,13 +83,80 @@ public class Account {
         this.registration = registration;
     }
 
+    /** Changes how the person is named and what they may do. */
+    public void describe(String fullName, String displayName, Role role) {
+        this.fullName = fullName;
+        this.displayName = displayName;
+        this.role = role;
+    }
+
+    /** Lets the account sign in, or not any more; what it did stays under its name. */
+    public void activate(boolean active) {
+        this.active = active;
+    }
+
     /** Sets a new password; {@code cost} is the number of bcrypt rounds as a power of two, at least 4. */
     public void usePassword(String password, int cost) {
-        passwordHash = BcryptUtil.bcryptHash(password, cost);
+        passwordHash = PasswordHash.of(password, cost);
     }
 
     public boolean hasPassword(String password) {
-        return passwordHash != null && BcryptUtil.matches(password, passwordHash);
+        return passwordHash != null && PasswordHash.matches(password, passwordHash);
+    }
+
+    /** Offers a key for one-time codes; it comes into force when a code made with it was typed. */
+    void offerCodes(String key) {
+        codeKey = key;
+        codeConfirmedAt = null;
+        codeLastStep = null;
+    }
+
+    void confirmCodes(Instant now, long step) {
+        codeConfirmedAt = now;
+        codeLastStep = step;
+    }
+
+    void dropCodes() {
+        offerCodes(null);
+    }
+
+    public void requireVersion(int seen) {
+        StaleVersionException.check(seen, version);
+    }
+
+    public int version() {
+        return version;
+    }
+
+    String passwordHash() {
+        return passwordHash;
+    }
+
+    String codeKey() {
+        return codeKey;
+    }
+
+    /** Returns the last time step whose code was taken, -1 before the first. */
+    long codeLastStep() {
+        return codeLastStep == null ? -1 : codeLastStep;
+    }
+
+    /** True when one-time codes are asked for at sign-in. */
+    public boolean usesCodes() {
+        return codeConfirmedAt != null;
+    }
+
+    public Instant codeConfirmedAt() {
+        return codeConfirmedAt;
+    }
+
+    public Instant createdAt() {
+        return createdAt;
+    }
+
+    /** True before the person has set a password through their first link. */
+    public boolean withoutPassword() {
+        return passwordHash == null;
     }
 
     public Long id() {

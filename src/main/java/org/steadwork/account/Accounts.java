@@ -25,6 +25,11 @@ public class Accounts implements PanacheRepository<Account> {
         return list("order by active desc, displayName");
     }
 
+    /** Returns the leads who may sign in. */
+    public List<Account> leads() {
+        return list("active = true and role = ?1 order by userName", Role.LEAD);
+    }
+
     public boolean none() {
         return count() == 0;
     }

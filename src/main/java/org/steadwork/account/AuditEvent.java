@@ -36,10 +36,14 @@ public class AuditEvent {
 
     private String detail;
 
+    /** The network address that asked; null for what the product did by itself. */
+    private String address;
+
     protected AuditEvent() {
     }
 
-    AuditEvent(Instant happenedAt, Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail) {
+    AuditEvent(Instant happenedAt, Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail,
+            String address) {
         this.happenedAt = happenedAt;
         this.accountId = accountId;
         this.actor = actor;
@@ -47,6 +51,11 @@ public class AuditEvent {
         this.patientId = patientId;
         this.caseFileId = caseFileId;
         this.detail = detail;
+        this.address = address;
+    }
+
+    public Long id() {
+        return id;
     }
 
     public Instant happenedAt() {
@@ -71,5 +80,13 @@ public class AuditEvent {
 
     public String detail() {
         return detail;
+    }
+
+    public String address() {
+        return address;
+    }
+
+    public Long accountId() {
+        return accountId;
     }
 }

@@ -5,11 +5,17 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import org.steadwork.account.trail.TrailHead;
 
-/** Writes and reads the audit trail. A change is noted in the same transaction as the change itself. */
+/**
+ * Writes and reads the audit trail. A change is noted in the same transaction as the change itself; {@link AuditSealer} binds what was
+ * stored into a chain shortly after.
+ */
 @ApplicationScoped
 public class AuditTrail {
 
@@ -22,6 +28,20 @@ public class AuditTrail {
     @Inject
     SecurityIdentity identity;
 
+    @Inject
+    RequestOrigin origin;
+
+    @Inject
+    AuditSealer sealer;
+
+    /**
+     * Who looked at a patient's record or changed it.
+     *
+     * @param times how many entries of the trail are theirs
+     */
+    public record Reader(String actor, Instant latest, long times) {
+    }
+
     /**
      * Notes that a patient's data were seen or changed.
      *
@@ -31,16 +51,39 @@ public class AuditTrail {
     @Transactional
     public void record(String action, Long patientId, Long caseFileId, String detail) {
         boolean known = !identity.isAnonymous();
-        db.persist(new AuditEvent(Instant.now(clock), known ? identity.<Long>getAttribute("account-id") : null,
-                known ? identity.<String>getAttribute("display-name") : "Steadwork", action, patientId, caseFileId, detail));
+        recordAs(known ? identity.<Long>getAttribute("account-id") : null, known ? identity.<String>getAttribute("display-name") : "Steadwork", action,
+                patientId, caseFileId, detail);
+    }
+
+    /** Notes what somebody did who is not signed in yet, or not any more. */
+    @Transactional
+    void recordBy(Account account, String action, String detail) {
+        recordAs(account.id(), account.displayName(), action, null, null, detail);
+    }
+
+    private void recordAs(Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail) {
+        // to the microsecond, as the database keeps it
+        Instant now = Instant.now(clock).truncatedTo(ChronoUnit.MICROS);
+        db.persist(new AuditEvent(now, accountId, actor, action, patientId, caseFileId, detail, origin.address()));
+        sealer.notice();
     }
 
     public List<AuditEvent> latest(int most) {
         return db.createQuery("from AuditEvent order by id desc", AuditEvent.class).setMaxResults(most).getResultList();
     }
 
-    public List<AuditEvent> ofPatient(long patientId, int most) {
-        return db.createQuery("from AuditEvent where patientId = ?1 order by id desc", AuditEvent.class)
-                .setParameter(1, patientId).setMaxResults(most).getResultList();
+    /** Returns who read or changed a patient's record, the latest first. */
+    public List<Reader> readers(long patientId, int most) {
+        return db.createQuery("select e.actor, max(e.happenedAt), count(e) from AuditEvent e where e.patientId = ?1 group by e.actor"
+                + " order by max(e.happenedAt) desc", Reader.class).setParameter(1, patientId).setMaxResults(most).getResultList();
+    }
+
+    /** Seals what is stored by now and returns where the trail ends, for a backup to keep beside it. */
+    public TrailHead head() {
+        try {
+            return sealer.sealNow();
+        } catch (SQLException e) {
+            throw new IllegalStateException("The audit trail cannot be sealed", e);
+        }
     }
 }

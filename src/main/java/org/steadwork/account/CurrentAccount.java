@@ -19,6 +19,15 @@ public class CurrentAccount {
         return identity.<Long>getAttribute("account-id");
     }
 
+    /** The number of the session that asks. */
+    long sessionId() {
+        return identity.<Long>getAttribute("session-id");
+    }
+
+    public boolean lead() {
+        return identity.hasRole("lead");
+    }
+
     public String displayName() {
         return identity.getAttribute("display-name");
     }

@@ -7,8 +7,6 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.SecureRandom;
-import java.util.Base64;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 
@@ -36,9 +34,7 @@ class FirstRun {
                     (Object) port);
             return;
         }
-        byte[] bits = new byte[24];
-        new SecureRandom().nextBytes(bits);
-        token = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
+        token = OpaqueToken.fresh();
         LOG.infof("This clinic has no account yet. Make the first lead's here, once: http://localhost:%d/first-run?key=%s", (Object) port, token);
     }
 

@@ -7,7 +7,6 @@ import io.quarkus.vertx.http.runtime.security.ChallengeData;
 import io.quarkus.vertx.http.runtime.security.HttpAuthenticationMechanism;
 import io.smallrye.mutiny.Uni;
 import io.smallrye.mutiny.infrastructure.Infrastructure;
-import io.vertx.core.http.Cookie;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -19,19 +18,16 @@ import java.util.Set;
 @ApplicationScoped
 class SessionMechanism implements HttpAuthenticationMechanism {
 
-    /** A plain name: browsers refuse the {@code __Host-} prefix over plain HTTP, and the clinic's own machine uses that. */
-    static final String COOKIE = "steadwork-session";
-
     @Inject
     Sessions sessions;
 
     @Override
     public Uni<SecurityIdentity> authenticate(RoutingContext context, IdentityProviderManager providers) {
-        Cookie cookie = context.request().getCookie(COOKIE);
-        if (cookie == null || cookie.getValue().isBlank()) {
+        String token = SessionCookies.token(context.request());
+        if (token == null) {
             return Uni.createFrom().nullItem();
         }
-        return Uni.createFrom().item(() -> (SecurityIdentity) sessions.identity(cookie.getValue()).orElse(null))
+        return Uni.createFrom().item(() -> (SecurityIdentity) sessions.identity(token).orElse(null))
                 .runSubscriptionOn(Infrastructure.getDefaultWorkerPool());
     }
 

@@ -2,10 +2,12 @@ package org.steadwork.account;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
-import jakarta.persistence.FetchType;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
@@ -15,9 +17,19 @@ import java.time.Instant;
 @Table(name = "sign_in_session")
 public class SignInSession {
 
+    /** What is still asked for after the password, before the session opens any page. */
+    enum Awaiting {
+        CODE, ENROLMENT
+    }
+
+    private static final Duration TO_TYPE_A_CODE = Duration.ofMinutes(10);
+
     @Id
     @Column(name = "token_hash")
     private String tokenHash;
+
+    /** A number to name the session by on pages, which never hold the hash. */
+    private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "account_id")
@@ -29,18 +41,37 @@ public class SignInSession {
     @Column(name = "seen_at")
     private Instant seenAt;
 
+    private String address;
+
+    private String browser;
+
+    @Enumerated(EnumType.STRING)
+    private Awaiting awaiting;
+
+    @Column(name = "wrong_codes")
+    private int wrongCodes;
+
     protected SignInSession() {
     }
 
-    SignInSession(String tokenHash, Account account, Instant now) {
+    SignInSession(String tokenHash, long id, Account account, Awaiting awaiting, Instant now, String address, String browser) {
         this.tokenHash = tokenHash;
+        this.id = id;
         this.account = account;
+        this.awaiting = awaiting;
         this.beganAt = now;
         this.seenAt = now;
+        this.address = address;
+        this.browser = browser;
     }
 
     boolean aliveAt(Instant now, Duration idle, Duration longest) {
-        return account.active() && now.isBefore(seenAt.plus(idle)) && now.isBefore(beganAt.plus(longest));
+        return awaiting == null && account.active() && now.isBefore(seenAt.plus(idle)) && now.isBefore(beganAt.plus(longest));
+    }
+
+    /** True while the second factor of this sign-in may still be given. */
+    boolean waitingAt(Instant now) {
+        return awaiting != null && account.active() && now.isBefore(beganAt.plus(TO_TYPE_A_CODE));
     }
 
     /** Notes use, at most once a minute so that reading pages does not mean writing. */
@@ -50,7 +81,40 @@ public class SignInSession {
         }
     }
 
+    /** Counts a wrong code and returns how many there were. */
+    int wrongCode() {
+        return ++wrongCodes;
+    }
+
     Account account() {
         return account;
+    }
+
+    String tokenHash() {
+        return tokenHash;
+    }
+
+    Awaiting awaiting() {
+        return awaiting;
+    }
+
+    public Long id() {
+        return id;
+    }
+
+    public Instant beganAt() {
+        return beganAt;
+    }
+
+    public Instant seenAt() {
+        return seenAt;
+    }
+
+    public String address() {
+        return address;
+    }
+
+    public String browser() {
+        return browser;
     }
 }

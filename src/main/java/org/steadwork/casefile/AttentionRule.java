@@ -15,9 +15,10 @@ import java.util.regex.Pattern;
  * @param settings thresholds and periods by key
  * @param snoozeDays the most days for which its entries may be put off; 0 for never, 1 for the rest of the day
  * @param flag true for an open red flag or a warning sign: a new one brings back whatever of the case is put off
+ * @param leadOnly true for what is for the lead to look at and is shown to nobody else
  */
 public record AttentionRule(String key, String name, Words words, Attention.Urgency urgency, String mark, Map<String, String> facts,
-        Map<String, Setting> settings, int snoozeDays, boolean flag, Ground ground) {
+        Map<String, Setting> settings, int snoozeDays, boolean flag, boolean leadOnly, Ground ground) {
 
     private static final Pattern PLACE = Pattern.compile("\\{([a-z_]+)}");
 

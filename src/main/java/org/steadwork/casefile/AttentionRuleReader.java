@@ -11,7 +11,7 @@ import org.steadwork.content.Entry;
 final class AttentionRuleReader {
 
     private static final Set<String> RULE = Set.of("key", "name", "label", "reason", "action", "urgency", "mark", "fires", "clears", "facts", "settings", "snooze_days",
-            "flag", "source", "tag");
+            "flag", "lead", "source", "tag");
     private static final Set<String> SETTING = Set.of("key", "words", "unit", "value", "least", "most");
     private static final Set<String> OWN = Set.of("key", "label", "reason", "action", "settings");
     private static final Set<String> MARKS = Set.of("open", "near", "out", "none");
@@ -43,7 +43,7 @@ final class AttentionRuleReader {
         Map<String, AttentionRule.Setting> settings = new LinkedHashMap<>();
         entry.entries("settings").forEach(setting -> settings.put(setting.text("key"), setting(setting)));
         AttentionRule rule = new AttentionRule(entry.text("key"), entry.text("name"), words, entry.constant("urgency", Attention.Urgency.class),
-                entry.optionalText("mark").orElse("open"), facts(entry), settings, entry.integer("snooze_days"), entry.flag("flag"), ground(entry));
+                entry.optionalText("mark").orElse("open"), facts(entry), settings, entry.integer("snooze_days"), entry.flag("flag"), entry.flag("lead"), ground(entry));
         if (!MARKS.contains(rule.mark())) {
             throw entry.problem("'mark' must be one of " + MARKS.stream().sorted().toList() + ", but is '" + rule.mark() + "'");
         }
@@ -131,7 +131,7 @@ final class AttentionRuleReader {
                     entry.optionalText("reason").orElse(rule.words().reason()), entry.optionalText("action").orElse(rule.words().action()), rule.words().fires(),
                     rule.words().clears());
             AttentionRule changed = new AttentionRule(rule.key(), rule.name(), words, rule.urgency(), rule.mark(), rule.facts(), settings(rule, entry), rule.snoozeDays(),
-                    rule.flag(), rule.ground());
+                    rule.flag(), rule.leadOnly(), rule.ground());
             requirePlaces(entry, changed);
             rules.put(rule.key(), changed);
         }

@@ -14,9 +14,11 @@ import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.people.Patient;
 import org.steadwork.people.Patients;
 import org.steadwork.web.Answers;
@@ -30,10 +32,12 @@ class PatientCasePages {
 
     @CheckedTemplate(basePath = "casefile", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance patient(Patient patient, int age, List<CaseFile> cases);
+        static native TemplateInstance patient(Patient patient, int age, List<CaseFile> cases, Set<Long> open, List<AuditTrail.Reader> readers);
 
         static native TemplateInstance caseEdit(Patient patient, CaseFile file, Form form);
     }
+
+    private static final int READERS_SHOWN = 5;
 
     @Inject
     Patients patients;
@@ -43,6 +47,9 @@ class PatientCasePages {
 
     @Inject
     Visits visits;
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     AuditTrail audit;
@@ -65,7 +72,9 @@ class PatientCasePages {
     public Response patient(@RestPath long id) {
         Patient patient = find(id);
         audit.record("viewed patient", id, null, null);
-        return Answers.page(Templates.patient(patient, patient.ageOn(LocalDate.now(clock)), cases.ofPatient(id)));
+        List<CaseFile> all = cases.ofPatient(id);
+        return Answers.page(Templates.patient(patient, patient.ageOn(LocalDate.now(clock)), all, access.openOf(all.stream().map(CaseFile::id).toList()),
+                account.clinician() ? audit.readers(id, READERS_SHOWN) : List.of()));
     }
 
     @GET

@@ -16,9 +16,11 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.account.Account;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.kernel.StaleVersionException;
 import org.steadwork.web.Answers;
 import org.steadwork.web.Dates;
@@ -60,6 +62,9 @@ class LetterDayPages {
 
     @Inject
     Signing signing;
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     CurrentAccount account;
@@ -120,7 +125,9 @@ class LetterDayPages {
     private List<DayDraft> drafts(LocalDate day) {
         ZoneId zone = ZoneId.systemDefault();
         Account author = account.get();
-        return letters.draftsOf(day, day.atStartOfDay(zone).toInstant(), day.plusDays(1).atStartOfDay(zone).toInstant()).stream().map(letter -> {
+        List<Letter> all = letters.draftsOf(day, day.atStartOfDay(zone).toInstant(), day.plusDays(1).atStartOfDay(zone).toInstant());
+        Set<Long> open = access.openOf(all.stream().map(letter -> letter.caseFile().id()).toList());
+        return all.stream().filter(letter -> open.contains(letter.caseFile().id())).map(letter -> {
             Desk desk = desks.look(letter, author);
             List<Check> wanting = desk.checks().stream().filter(check -> check.level() != Check.Level.HOLDS).toList();
             return new DayDraft(letter, LetterView.path(letter), content.title(letter.kind()), letter.reader().name(), letter.caseFile().patient().name(),

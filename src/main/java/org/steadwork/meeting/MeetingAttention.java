@@ -5,45 +5,51 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
+import java.util.Map;
+import java.util.Set;
 import org.steadwork.casefile.Attention;
-import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.AttentionRule;
+import org.steadwork.casefile.AttentionRules;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.web.Dates;
 
 /** Tells Today which actions of review meetings are due, and which decisions wait for the treating clinician's answer. */
 @ApplicationScoped
 class MeetingAttention implements Attention {
 
+    private static final String DUE = "meeting_action_due";
+    private static final String OVERDUE = "meeting_action_overdue";
+    private static final String ADVISED = "meeting_advised";
+
     @Inject
     CaseOutcomes outcomes;
 
-    /** Days before its day from which an action is shown. */
-    @ConfigProperty(name = "steadwork.meeting.action-days-ahead", defaultValue = "3")
-    int daysAhead;
+    @Inject
+    AttentionRules rules;
 
     @Override
-    public List<Entry> entries(LocalDate today) {
+    public Set<String> rules() {
+        return Set.of(DUE, OVERDUE, ADVISED);
+    }
+
+    @Override
+    public List<Entry> entries(LocalDate today, CaseScope scope) {
         List<Entry> entries = new ArrayList<>();
-        outcomes.openActions().stream().filter(action -> !action.dueOn().isAfter(today.plusDays(daysAhead))).map(action -> due(action, today)).forEach(entries::add);
-        outcomes.unanswered().stream().map(MeetingAttention::advised).forEach(entries::add);
+        LocalDate horizon = today.plusDays(rules.rule(DUE).setting("days"));
+        outcomes.openActions().stream().filter(action -> scope.holds(action.caseFile().id()) && !action.dueOn().isAfter(horizon))
+                .map(action -> due(action, rules.rule(action.dueOn().isBefore(today) ? OVERDUE : DUE))).forEach(entries::add);
+        outcomes.unanswered().stream().filter(decision -> scope.holds(decision.caseFile().id())).map(this::advised).forEach(entries::add);
         return entries;
     }
 
-    private static Entry due(MeetingAction action, LocalDate today) {
-        boolean late = action.dueOn().isBefore(today);
-        Urgency urgency = action.dueOn().isAfter(today) ? Urgency.SOON : Urgency.TODAY;
-        Entry entry = entry(action.caseFile(), urgency, late ? "Action overdue" : "Action due", action.dueOn(), "Agreed in the review meeting of "
-                + Dates.shown(action.meeting().heldOn()) + ", by " + Dates.shown(action.dueOn()) + ", " + action.who().displayName() + ": " + action.words(),
-                "Mark it done", "#action-" + action.id());
-        return late ? entry.marked("near") : entry;
+    private static Entry due(MeetingAction action, AttentionRule rule) {
+        return rule.entry(action.caseFile(), String.valueOf(action.id()), action.dueOn(), "/cases/" + action.caseFile().id() + "/meetings#action-" + action.id(),
+                Map.of("meeting", Dates.shown(action.meeting().heldOn()), "day", Dates.shown(action.dueOn()), "who", action.who().displayName(), "action", action.words()));
     }
 
-    private static Entry advised(Decision decision) {
-        return entry(decision.caseFile(), Urgency.TODAY, "Advised", decision.meeting().heldOn(), "The review meeting advised: " + decision.words(),
-                "Accept or decline", "#decision-" + decision.id());
-    }
-
-    private static Entry entry(CaseFile file, Urgency urgency, String label, LocalDate since, String reason, String action, String place) {
-        return new Entry(file.id(), file.patient().name(), urgency, label, since, reason, action, "/cases/" + file.id() + "/meetings" + place);
+    private Entry advised(Decision decision) {
+        return rules.rule(ADVISED).entry(decision.caseFile(), String.valueOf(decision.id()), decision.meeting().heldOn(),
+                "/cases/" + decision.caseFile().id() + "/meetings#decision-" + decision.id(),
+                Map.of("meeting", Dates.shown(decision.meeting().heldOn()), "decision", decision.words()));
     }
 }

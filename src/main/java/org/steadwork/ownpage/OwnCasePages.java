@@ -38,6 +38,7 @@ import org.steadwork.web.Answers;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 import org.steadwork.web.PostedForm;
+import org.steadwork.web.QrDrawing;
 
 /** The clinician's side of the patient's own page: the link, and what came through it. */
 @Path("/cases/{id: \\d+}/own-page")

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.steadwork.account.OpaqueToken;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseScope;
 
@@ -23,8 +24,8 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
     public String make(CaseFile file, LocalDate expiresOn, String madeBy) {
         Instant now = Instant.now(clock);
         ofCase(file.id()).forEach(link -> link.revoke(madeBy, now));
-        String token = Token.fresh();
-        persist(new OwnLink(file, Token.hash(token), expiresOn, madeBy, now));
+        String token = OpaqueToken.fresh();
+        persist(new OwnLink(file, OpaqueToken.hash(token), expiresOn, madeBy, now));
         return token;
     }
 
@@ -44,25 +45,25 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
     }
 
     private Optional<OwnLink> alive(String token, LockModeType lock) {
-        return find("tokenHash", Token.hash(token)).withLock(lock).firstResultOptional().filter(link -> link.alive(LocalDate.now(clock)));
+        return find("tokenHash", OpaqueToken.hash(token)).withLock(lock).firstResultOptional().filter(link -> link.alive(LocalDate.now(clock)));
     }
 
     /** Lets a phone in and returns the token of its cookie. */
     String letIn(OwnLink link) {
-        String token = Token.fresh();
-        getEntityManager().persist(new OwnVisit(Token.hash(token), link, Instant.now(clock)));
+        String token = OpaqueToken.fresh();
+        getEntityManager().persist(new OwnVisit(OpaqueToken.hash(token), link, Instant.now(clock)));
         return token;
     }
 
     /** The link that a phone's cookie stands for, while both are alive. */
     Optional<OwnLink> ofVisit(String token) {
         return getEntityManager().createQuery("from OwnVisit v join fetch v.link l join fetch l.caseFile c join fetch c.patient where v.tokenHash = ?1", OwnVisit.class)
-                .setParameter(1, Token.hash(token)).getResultStream().findFirst().filter(visit -> visit.aliveAt(Instant.now(clock))).map(OwnVisit::link)
+                .setParameter(1, OpaqueToken.hash(token)).getResultStream().findFirst().filter(visit -> visit.aliveAt(Instant.now(clock))).map(OwnVisit::link)
                 .filter(link -> link.alive(LocalDate.now(clock)));
     }
 
     void leave(String token) {
-        getEntityManager().createQuery("delete from OwnVisit v where v.tokenHash = ?1").setParameter(1, Token.hash(token)).executeUpdate();
+        getEntityManager().createQuery("delete from OwnVisit v where v.tokenHash = ?1").setParameter(1, OpaqueToken.hash(token)).executeUpdate();
     }
 
     /** Links of open cases that were locked by wrong dates and not replaced or revoked. */

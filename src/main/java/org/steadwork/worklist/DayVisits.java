@@ -11,17 +11,23 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.VisitTimes;
+import org.steadwork.casefile.access.CaseAccess;
 
 /** The visits of a day, by time where somebody knows it, by name else. */
 @ApplicationScoped
 class DayVisits {
 
-    /** A visit; {@code time} is null where none is known. */
-    record Row(Visit visit, LocalTime time) {
+    /** A visit; {@code time} is null where none is known, {@code open} tells whether who asks may open its case. */
+    record Row(Visit visit, LocalTime time, boolean open) {
     }
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     EntityManager db;
@@ -36,7 +42,8 @@ class DayVisits {
                 .setParameter(2, Attendance.CANCELLED).getResultList();
         Map<Long, LocalTime> known = new HashMap<>();
         times.forEach(bean -> known.putAll(bean.on(day)));
-        return visits.stream().map(visit -> new Row(visit, known.get(visit.id())))
+        Set<Long> open = access.openOf(visits.stream().map(visit -> visit.caseFile().id()).collect(Collectors.toSet()));
+        return visits.stream().map(visit -> new Row(visit, known.get(visit.id()), open.contains(visit.caseFile().id())))
                 .sorted(Comparator.comparing(Row::time, Comparator.nullsLast(Comparator.naturalOrder()))).toList();
     }
 }

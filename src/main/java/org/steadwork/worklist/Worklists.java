@@ -3,6 +3,7 @@ package org.steadwork.worklist;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.TypedQuery;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -13,9 +14,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.account.Accounts;
+import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.AttentionRule;
 import org.steadwork.casefile.AttentionRules;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.web.Option;
 
 /** Reads Today from the stored list, page by page, once it has been brought up to date; a fixed number of queries. */
@@ -25,6 +28,12 @@ class Worklists {
     private static final int FOLDED = 100;
     private static final String STANDING = "e.clearedOn is null and not exists (select 1 from Snooze s where s.entry = e and s.endedAt is null and s.backOn > :today)";
     private static final String PEOPLE = " join fetch e.caseFile c join fetch c.patient join fetch c.clinician";
+
+    @Inject
+    CaseAccess access;
+
+    @Inject
+    CurrentAccount current;
 
     @Inject
     EntityManager db;
@@ -49,7 +58,7 @@ class Worklists {
         Map<Attention.Urgency, Long> counts = new EnumMap<>(Attention.Urgency.class);
         Map<String, Long> ofRules = new LinkedHashMap<>();
         Filter everyRule = asked.everyRule();
-        everyRule.bind(db.createQuery("select e.rule, e.urgency, count(e) from WorklistEntry e join e.caseFile c where " + STANDING + everyRule.where()
+        bound(everyRule, db.createQuery("select e.rule, e.urgency, count(e) from WorklistEntry e join e.caseFile c where " + STANDING + seen(everyRule)
                 + " group by e.rule, e.urgency", Object[].class)).setParameter("today", today).getResultList().forEach(row -> {
             ofRules.merge((String) row[0], (Long) row[2], Long::sum);
             if (asked.rule().isEmpty() || asked.rule().equals(row[0])) {
@@ -59,31 +68,52 @@ class Worklists {
         long count = counts.values().stream().mapToLong(Long::longValue).sum();
         int page = (int) Math.min(asked.page(), Math.max(1, (count + pageSize - 1) / pageSize));
         Filter filter = new Filter(asked.whose(), asked.rule(), asked.caseId(), page);
-        List<WorklistEntry> rows = filter.bind(db.createQuery("select e from WorklistEntry e" + PEOPLE + " where " + STANDING + filter.where()
+        List<WorklistEntry> rows = bound(filter, db.createQuery("select e from WorklistEntry e" + PEOPLE + " where " + STANDING + seen(filter)
                 + " order by e.place, e.since, e.id", WorklistEntry.class)).setParameter("today", today).setFirstResult((page - 1) * pageSize).setMaxResults(pageSize)
                 .getResultList();
         return new Worklist(true, filter, rows, counts, options(ofRules, asked.rule()), clinicians(), waiting(), pageSize, snoozed(today, filter), cleared(today, filter), upToDate);
     }
 
     private Worklist.Snoozed snoozed(LocalDate today, Filter filter) {
-        String from = " from Snooze s join%1$s s.entry e join%1$s e.caseFile c%2$s where s.endedAt is null and s.backOn > :today and e.clearedOn is null" + filter.where();
-        long count = filter.bind(db.createQuery("select count(s)" + from.formatted("", ""), Long.class)).setParameter("today", today).getSingleResult();
-        List<Snooze> rows = count == 0 ? List.of() : filter.bind(db.createQuery("select s" + from.formatted(" fetch", " join fetch c.patient join fetch s.snoozedBy")
+        String from = " from Snooze s join%1$s s.entry e join%1$s e.caseFile c%2$s where s.endedAt is null and s.backOn > :today and e.clearedOn is null" + seen(filter);
+        long count = bound(filter, db.createQuery("select count(s)" + from.formatted("", ""), Long.class)).setParameter("today", today).getSingleResult();
+        List<Snooze> rows = count == 0 ? List.of() : bound(filter, db.createQuery("select s" + from.formatted(" fetch", " join fetch c.patient join fetch s.snoozedBy")
                 + " order by s.backOn, s.id", Snooze.class)).setParameter("today", today).setMaxResults(FOLDED).getResultList();
         return new Worklist.Snoozed(count, rows);
     }
 
     private Worklist.Cleared cleared(LocalDate today, Filter filter) {
-        long count = filter.bind(db.createQuery("select count(e) from WorklistEntry e join e.caseFile c where e.clearedOn = :today" + filter.where(), Long.class))
+        long count = bound(filter, db.createQuery("select count(e) from WorklistEntry e join e.caseFile c where e.clearedOn = :today" + seen(filter), Long.class))
                 .setParameter("today", today).getSingleResult();
-        List<WorklistEntry> rows = count == 0 ? List.of() : filter.bind(db.createQuery("select e from WorklistEntry e" + PEOPLE + " where e.clearedOn = :today"
-                + filter.where() + " order by e.clearedAt desc, e.id", WorklistEntry.class)).setParameter("today", today).setMaxResults(FOLDED).getResultList();
+        List<WorklistEntry> rows = count == 0 ? List.of() : bound(filter, db.createQuery("select e from WorklistEntry e" + PEOPLE + " where e.clearedOn = :today"
+                + seen(filter) + " order by e.clearedAt desc, e.id", WorklistEntry.class)).setParameter("today", today).setMaxResults(FOLDED).getResultList();
         return new Worklist.Cleared(count, rows);
     }
 
     private List<Option> options(Map<String, Long> counts, String chosen) {
         return rules.all().stream().filter(rule -> counts.containsKey(rule.key()) || rule.key().equals(chosen))
                 .map(rule -> new Option(rule.key(), rule.name() + ", " + counts.getOrDefault(rule.key(), 0L))).toList();
+    }
+
+    /** What is asked for, of what whoever asks may see: the cases open to them, and what is for the lead only if they are one. */
+    private String seen(Filter filter) {
+        return filter.where() + sight();
+    }
+
+    private <T> TypedQuery<T> bound(Filter filter, TypedQuery<T> query) {
+        return sight(filter.bind(query));
+    }
+
+    private String sight() {
+        return (forTheLead().isEmpty() ? "" : " and e.rule not in :leads") + access.where("c");
+    }
+
+    private <T> TypedQuery<T> sight(TypedQuery<T> query) {
+        return access.bind(forTheLead().isEmpty() ? query : query.setParameter("leads", forTheLead()));
+    }
+
+    private Set<String> forTheLead() {
+        return current.lead() ? Set.of() : rules.all().stream().filter(AttentionRule::leadOnly).map(AttentionRule::key).collect(Collectors.toSet());
     }
 
     private List<Option> clinicians() {
@@ -96,7 +126,8 @@ class Worklists {
 
     /** Returns an entry with its case, patient and clinician, standing or not. */
     Optional<WorklistEntry> find(long id) {
-        return db.createQuery("select e from WorklistEntry e" + PEOPLE + " where e.id = :id", WorklistEntry.class).setParameter("id", id).getResultStream().findFirst();
+        return sight(db.createQuery("select e from WorklistEntry e" + PEOPLE + " where e.id = :id" + sight(), WorklistEntry.class)).setParameter("id", id).getResultStream()
+                .findFirst();
     }
 
     /** Returns what ever put an entry off, the latest first. */

@@ -17,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.steadwork.account.OpaqueToken;
 import org.steadwork.account.Role;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.exercise.TestHolds;
@@ -134,7 +135,7 @@ class OwnPagesTest {
 
     @Transactional
     void end(String link) {
-        db.createQuery("update OwnLink l set l.expiresOn = ?2 where l.tokenHash = ?1").setParameter(1, Token.hash(link.substring("/own/".length())))
+        db.createQuery("update OwnLink l set l.expiresOn = ?2 where l.tokenHash = ?1").setParameter(1, OpaqueToken.hash(link.substring("/own/".length())))
                 .setParameter(2, LocalDate.now().minusDays(1)).executeUpdate();
     }
 

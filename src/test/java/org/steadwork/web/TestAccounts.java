@@ -6,6 +6,7 @@ import jakarta.transaction.Transactional;
 import java.time.Instant;
 import org.steadwork.account.Account;
 import org.steadwork.account.Accounts;
+import org.steadwork.account.OpaqueToken;
 import org.steadwork.account.Role;
 import org.steadwork.account.Sessions;
 
@@ -31,6 +32,21 @@ public class TestAccounts {
             accounts.persist(made);
             return made;
         });
+    }
+
+    /** A new account that no other test knows, with {@link #PASSWORD}. */
+    @Transactional
+    public Account fresh(Role role) {
+        String name = "fresh-" + OpaqueToken.fresh().substring(0, 12).toLowerCase();
+        Account made = new Account(name, "Fresh " + role.label(), "F. " + role.label(), role, Instant.EPOCH);
+        made.usePassword(PASSWORD, 4);
+        accounts.persist(made);
+        return made;
+    }
+
+    /** A browser signed in with this account. */
+    public Visitor visitor(Account account) {
+        return new Visitor(sessions.begin(account));
     }
 
     /** A browser signed in with this role. */

@@ -24,6 +24,7 @@ public final class Visitor {
 
     private final Map<String, String> cookies = new LinkedHashMap<>();
     private final URI clinic;
+    private String address;
     private Document page;
     private Response answer;
     private URI at;
@@ -47,6 +48,17 @@ public final class Visitor {
         this.cookies.putAll(cookies);
     }
 
+    /** Lets the visitor come from another network address. */
+    public Visitor from(String network) {
+        address = network;
+        return this;
+    }
+
+    /** The token of the session cookie, null before a sign-in. */
+    public String sessionToken() {
+        return cookies.get("steadwork-session");
+    }
+
     /** Opens a page, following redirects; returns its document whatever the status. */
     public Document open(String path) {
         return follow(request().get(path), path);
@@ -55,6 +67,12 @@ public final class Visitor {
     /** Opens an address exactly as it is written, percent signs and all. */
     public Document openEncoded(String address) {
         return follow(request().urlEncodingEnabled(false).get(address), address);
+    }
+
+    /** Fetches something that is no page, as a download, and returns its text. */
+    public String openFile(String path) {
+        answer = request().accept("*/*").get(path);
+        return answer.asString();
     }
 
     /** Where the visitor stands, after redirects. */
@@ -138,6 +156,9 @@ public final class Visitor {
 
     private RequestSpecification request() {
         RequestSpecification request = given().redirects().follow(false).cookies(cookies).accept("text/html");
+        if (address != null) {
+            request = request.header("X-Forwarded-For", address);
+        }
         return clinic == null ? request : request.baseUri(clinic.toString());
     }
 

@@ -1,4 +1,4 @@
-package org.steadwork.ownpage;
+package org.steadwork.web;
 
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
@@ -9,7 +9,7 @@ import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import java.util.Map;
 
 /** Draws an address as a QR code, ISO/IEC 18004, in black on white with the quiet zone of four modules. */
-final class QrDrawing {
+public final class QrDrawing {
 
     private static final int QUIET_ZONE = 4;
 
@@ -17,7 +17,7 @@ final class QrDrawing {
     }
 
     /** @param title says what the code is, for those who do not see it */
-    static String svg(String address, String title) {
+    public static String svg(String address, String title) {
         try {
             BitMatrix code = new QRCodeWriter().encode(address, BarcodeFormat.QR_CODE, 0, 0,
                     Map.of(EncodeHintType.MARGIN, QUIET_ZONE, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M));

@@ -1,4 +1,4 @@
-package org.steadwork.ownpage;
+package org.steadwork.account;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -7,23 +7,24 @@ import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.HexFormat;
 
-/** 256 random bits that open something; only their SHA-256 is stored. */
-final class Token {
+/** 256 random bits that open something; only their SHA-256 is stored, so that a stolen table opens nothing. */
+public final class OpaqueToken {
 
     private static final int BYTES = 32;
     private static final SecureRandom RANDOM = new SecureRandom();
 
-    private Token() {
+    private OpaqueToken() {
     }
 
-    /** Returns 43 letters and digits that fit into an address. */
-    static String fresh() {
+    /** Returns 43 letters and digits that fit into an address and a cookie. */
+    public static String fresh() {
         byte[] bits = new byte[BYTES];
         RANDOM.nextBytes(bits);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
     }
 
-    static String hash(String token) {
+    /** Returns the SHA-256 as 64 hexadecimal digits. */
+    public static String hash(String token) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {

@@ -1,4 +1,4 @@
-package org.steadwork.ownpage;
+package org.steadwork.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.steadwork.account.OpaqueToken;
 
 /** The drawn code, painted module by module and read by a decoder. */
 class QrDrawingTest {
@@ -20,7 +21,7 @@ class QrDrawingTest {
 
     @Test
     void theDrawingReadsAsTheAddress() throws ReaderException {
-        String address = "https://clinic.example/own/" + Token.fresh();
+        String address = "https://clinic.example/own/" + OpaqueToken.fresh();
         assertEquals(address, read(QrDrawing.svg(address, "A code")));
     }
 
