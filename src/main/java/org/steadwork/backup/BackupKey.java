@@ -3,7 +3,11 @@ package org.steadwork.backup;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.util.Arrays;
 import java.util.Optional;
+import javax.crypto.SecretKeyFactory;
+import javax.crypto.spec.PBEKeySpec;
 import org.eclipse.microprofile.config.Config;
 
 /** The secret that seals backups, from a setting, the environment or a file. It is never stored beside them. */
@@ -14,7 +18,10 @@ public final class BackupKey {
     /** Shorter ones are guessed too soon; the derivation slows a guesser, it does not stop one. */
     static final int SHORTEST = 16;
 
+    private static final int DERIVED_BITS = 512;
+
     private final char[] secret;
+    private Derived last;
 
     private BackupKey(char[] secret) {
         this.secret = secret;
@@ -47,8 +54,20 @@ public final class BackupKey {
         }
     }
 
-    char[] secret() {
-        return secret.clone();
+    /** Derives 64 bytes for one file; the last are remembered, since a file just written is read back at once. */
+    synchronized byte[] derived(byte[] salt, int iterations) {
+        if (last == null || last.iterations != iterations || !Arrays.equals(last.salt, salt)) {
+            try {
+                last = new Derived(salt.clone(), iterations, SecretKeyFactory.getInstance("PBKDF2WithHmacSHA256")
+                        .generateSecret(new PBEKeySpec(secret, salt, iterations, DERIVED_BITS)).getEncoded());
+            } catch (GeneralSecurityException e) {
+                throw new IllegalStateException("Every Java has PBKDF2", e);
+            }
+        }
+        return last.bytes;
+    }
+
+    private record Derived(byte[] salt, int iterations, byte[] bytes) {
     }
 
     @Override

@@ -85,7 +85,7 @@ public final class RestoreCommand {
         if (there) {
             requireUnused(place);
         }
-        DatabasePlace fresh = place.beside(place.name() + "-restoring");
+        DatabasePlace fresh = place.at(place.folder(), place.name() + "-restoring");
         Files.deleteIfExists(fresh.file());
         try {
             into(fresh, file, checked);

@@ -4,14 +4,13 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
+import java.security.ProviderException;
 import java.security.SecureRandom;
 import java.util.Arrays;
 import javax.crypto.AEADBadTagException;
 import javax.crypto.Cipher;
 import javax.crypto.Mac;
-import javax.crypto.SecretKeyFactory;
 import javax.crypto.spec.GCMParameterSpec;
-import javax.crypto.spec.PBEKeySpec;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
@@ -47,7 +46,7 @@ final class Seal {
         byte[] random = new byte[SALT + PREFIX];
         new SecureRandom().nextBytes(random);
         byte[] open = ByteBuffer.allocate(HEAD_BYTES - TAG).put(MAGIC).putInt(ITERATIONS).put(random).array();
-        byte[] derived = derive(secret, open);
+        byte[] derived = secret.derived(Arrays.copyOfRange(open, MAGIC.length + 4, MAGIC.length + 4 + SALT), ITERATIONS);
         byte[] head = ByteBuffer.allocate(HEAD_BYTES).put(open).put(check(derived, open)).array();
         return new Seal(head, new SecretKeySpec(derived, 0, 32, "AES"));
     }
@@ -62,7 +61,7 @@ final class Seal {
         if (iterations < 1 || iterations > MOST_ITERATIONS) {
             throw new RefusedBackupException("The backup is damaged at its head, or was made by a newer Steadwork");
         }
-        byte[] derived = derive(secret, open);
+        byte[] derived = secret.derived(Arrays.copyOfRange(open, MAGIC.length + 4, MAGIC.length + 4 + SALT), iterations);
         if (!MessageDigest.isEqual(check(derived, open), Arrays.copyOfRange(head, HEAD_BYTES - TAG, HEAD_BYTES))) {
             throw new RefusedBackupException("The key does not open this backup: it was sealed with another one, or its head is damaged");
         }
@@ -89,21 +88,10 @@ final class Seal {
             cipher.init(mode, key, new GCMParameterSpec(8 * TAG, nonce));
             cipher.updateAAD(head);
             return cipher.doFinal(bytes, 0, length);
-        } catch (AEADBadTagException e) {
+        } catch (AEADBadTagException | ProviderException e) {
             throw new RefusedBackupException("The backup is damaged or cut off; nothing of it was taken", e);
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException("Every Java has AES-GCM", e);
-        }
-    }
-
-    private static byte[] derive(BackupKey secret, byte[] open) {
-        ByteBuffer head = ByteBuffer.wrap(open);
-        byte[] salt = Arrays.copyOfRange(open, MAGIC.length + 4, MAGIC.length + 4 + SALT);
-        try {
-            return SecretKeyFactory.getInstance("PBKDF2WithHmacSHA256")
-                    .generateSecret(new PBEKeySpec(secret.secret(), salt, head.getInt(MAGIC.length), 512)).getEncoded();
-        } catch (GeneralSecurityException e) {
-            throw new IllegalStateException("Every Java has PBKDF2", e);
         }
     }
 

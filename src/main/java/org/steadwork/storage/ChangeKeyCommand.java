@@ -60,8 +60,8 @@ public final class ChangeKeyCommand {
     }
 
     private static void verify(DatabasePlace place, Path workshop, Optional<DatabaseKey> key) throws SQLException {
-        String url = place.url().replace(";CIPHER=AES", "").replace(place.folder() + "/", workshop + "/");
-        DatabasePlace changed = new DatabasePlace(url, place.user(), "", workshop, place.name(), false).with(key);
+        String plain = place.url().replace(";CIPHER=AES", "");
+        DatabasePlace changed = new DatabasePlace(plain, place.user(), "", place.folder(), place.name(), false).at(workshop, place.name()).with(key);
         try (Connection db = changed.open()) {
             SchemaVersion.of(db).orElseThrow(() -> new SQLException("the copy does not read back"));
         }

@@ -18,24 +18,30 @@ import org.steadwork.kernel.RefusedStartException;
 public record DatabasePlace(String url, String user, String password, Path folder, String name, boolean sealed) {
 
     private static final String SOURCE = "quarkus.datasource.";
+    private static final String H2_FILE = "jdbc:h2:file:";
     private static final String CIPHER = ";CIPHER=AES";
 
     public static DatabasePlace from(Config config) {
         String url = config.getValue(SOURCE + "jdbc.url", String.class);
+        String user = config.getOptionalValue(SOURCE + "username", String.class).orElse("");
         String password = config.getOptionalValue(SOURCE + "password", String.class).orElse("");
-        Optional<DatabaseKey> key = url.startsWith("jdbc:h2:file:") ? DatabaseKey.from(config, "key") : Optional.empty();
-        DatabasePlace plain = new DatabasePlace(url, config.getOptionalValue(SOURCE + "username", String.class).orElse(""), password,
-                Path.of(config.getValue("steadwork.data-folder", String.class)), config.getValue("steadwork.database", String.class), false);
-        return plain.with(key);
+        if (!url.startsWith(H2_FILE)) {
+            return new DatabasePlace(url, user, password, Path.of(config.getValue("steadwork.data-folder", String.class)), "", false);
+        }
+        // the address decides, should somebody have set one of their own
+        Path file = Path.of(url.substring(H2_FILE.length()).replaceFirst(";.*", "")).toAbsolutePath().normalize();
+        return new DatabasePlace(url, user, password, file.getParent(), file.getFileName().toString(), false).with(DatabaseKey.from(config, "key"));
     }
 
     DatabasePlace with(Optional<DatabaseKey> key) {
         return key.map(one -> new DatabasePlace(url.replace(CIPHER, "") + CIPHER, user, one.filePassword() + " ", folder, name, true)).orElse(this);
     }
 
-    /** Returns the same place with another database beside it in the data folder. */
-    public DatabasePlace beside(String otherName) {
-        return new DatabasePlace(url.replace(folder + "/" + name + ";", folder + "/" + otherName + ";"), user, password, folder, otherName, sealed);
+    /** Returns another H2 database, in the same or another folder, that opens the same way. */
+    public DatabasePlace at(Path otherFolder, String otherName) {
+        int options = url.indexOf(';');
+        return new DatabasePlace(H2_FILE + otherFolder.resolve(otherName).toAbsolutePath() + (options < 0 ? "" : url.substring(options)), user, password, otherFolder,
+                otherName, sealed);
     }
 
     /** Tells the server about the key, which stands in no command line and no file of its settings. */
@@ -47,7 +53,7 @@ public record DatabasePlace(String url, String user, String password, Path folde
     }
 
     public boolean h2File() {
-        return url.startsWith("jdbc:h2:file:");
+        return url.startsWith(H2_FILE);
     }
 
     /** Returns the file of an H2 database. */

@@ -79,7 +79,7 @@ abstract class KillWriter implements Runnable {
         void write() {
             String name = "Kill" + letters(round) + letters(which) + letters(written);
             LocalDate born = LocalDate.of(1940, 1, 1).plusDays((round * 400L + which * 200L + written) % 20_000);
-            guest.open("/patients/new").expect(200).formWithButton("Register the patient").set("givenName", "Invented").set("familyName", name)
+            guest.open("/patients/new").expect(200).formWithButton("Register the patient").set("givenName", "Invented").set("sex", "not_recorded").set("handedness", "not_recorded").set("familyName", name)
                     .set("birthDate", born.toString()).send();
             if (guest.offersForm("input[name=anotherPerson]")) {
                 guest.formWithButton("Register the patient").tick("anotherPerson", "yes").send();

@@ -262,7 +262,7 @@ class StartTroubleIT {
             if (guest.open("/patients/new").status() != 200) {
                 return last;
             }
-            guest.formWithButton("Register the patient").set("givenName", "Invented").set("familyName", name).set("birthDate", "1980-02-" + (10 + i % 18))
+            guest.formWithButton("Register the patient").set("givenName", "Invented").set("sex", "not_recorded").set("handedness", "not_recorded").set("familyName", name).set("birthDate", "1980-02-" + (10 + i % 18))
                     .set("address", "x".repeat(390)).send();
             if (guest.offersForm("input[name=anotherPerson]")) {
                 guest.formWithButton("Register the patient").tick("anotherPerson", "yes").send();
@@ -283,7 +283,7 @@ class StartTroubleIT {
     private PackagedApplication beginning(Map<String, String> more) {
         PackagedApplication clinic = PackagedApplication.startKeeping(folder, more);
         firstAccount(clinic);
-        signedIn(clinic).open("/patients/new").expect(200).formWithButton("Register the patient").set("givenName", "Invented").set("familyName", "Otterbourne")
+        signedIn(clinic).open("/patients/new").expect(200).formWithButton("Register the patient").set("givenName", "Invented").set("sex", "not_recorded").set("handedness", "not_recorded").set("familyName", "Otterbourne")
                 .set("birthDate", "1979-09-09").send().expect(200);
         return clinic;
     }
