@@ -33,7 +33,7 @@ class ClinicalSafetyTest {
         while (named.find()) {
             found++;
             String source = sources.get(named.group(1));
-            if (source == null || named.group(2) != null && !source.matches("(?s).*@(?:Parameterized)?Test\\b[^;{]*?void " + named.group(2) + "\\(.*")) {
+            if (source == null || named.group(2) != null && !source.matches("(?s).*@(Parameterized)?Test\\b.*\\bvoid " + named.group(2) + "\\(.*")) {
                 missing.add(named.group());
             }
         }

@@ -21,7 +21,7 @@ class NoSecretsTest {
 
     private static final List<Pattern> SECRETS = List.of(Pattern.compile("-----BEGIN [A-Z ]*PRIVATE KEY"), Pattern.compile("\\bAKIA[0-9A-Z]{16}\\b"),
             Pattern.compile("\\bgh[pousr]_[A-Za-z0-9]{36}\\b"), Pattern.compile("\\bxox[abprs]-[A-Za-z0-9-]{10,}"), Pattern.compile("\\beyJ[A-Za-z0-9_-]{20,}\\.eyJ[A-Za-z0-9_-]{20,}"),
-            Pattern.compile("(?m)^(?!#|%demo|%test)[a-z.\"-]*(password|secret|encryption-key|backup\\.key|database\\.key)\\s*=\\s*\\S+"),
+            Pattern.compile("(?m)^(?!#|%demo|%test)[a-z.\"-]*(password|secret|encryption-key|backup\\.key|database\\.key)\\s*=\\s*(?!\\$\\{)\\S+"),
             Pattern.compile("://[^/\\s:@]+:[^/\\s:@{$]+@"));
     /** What looks like one and is none, each with the reason. */
     private static final Set<String> NONE = Set.of();

@@ -121,7 +121,7 @@ class Backups {
             failed(run, e.getMessage());
         } catch (Exception e) {
             LOG.error("Backup failed", e);
-            failed(run, "It could not be made: " + e.getClass().getSimpleName() + ". The log says more");
+            failed(run, "It could not be made; the log says more");
         }
     }
 

@@ -28,9 +28,8 @@ final class Troubles {
             case READ_ONLY -> place + " cannot be written to." + KEPT;
             case NEWER_FORMAT -> place + " was written by another version of the database. Start it with the program that wrote it." + KEPT;
             case DAMAGED -> damaged(place);
-            default -> message(e).matches("(?s).*([Cc]orrupt|chunk|Chunk|header).*") ? damaged(place)
-                    : message(e).contains("No space left") ? "The disk of " + place.folder() + " is full. Make room and start again." + KEPT
-                    : place + " does not open (" + e.getErrorCode() + ")." + KEPT + " Keep a copy of the file before you try anything else.";
+            default -> "28000".equals(e.getSQLState()) ? place + " does not let this user in: look at quarkus.datasource.username and password." + KEPT
+                    : message(e).contains("No space left") ? "The disk of " + place.folder() + " is full. Make room and start again." + KEPT : damaged(place);
         };
     }
 

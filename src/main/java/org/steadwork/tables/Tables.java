@@ -33,9 +33,10 @@ public final class Tables {
     public static Tables read(Connection db) throws SQLException {
         DatabaseMetaData about = db.getMetaData();
         String schema = db.getSchema();
-        Map<String, List<Column>> columns = columns(about, schema);
+        Set<String> names = names(about, schema);
+        Map<String, List<Column>> columns = columns(about, schema, names);
         Map<String, Table> found = new TreeMap<>();
-        for (String name : names(about, schema)) {
+        for (String name : names) {
             found.put(name, new Table(name, columns.get(name), key(about, schema, name), references(about, schema, name)));
         }
         return new Tables(parentsFirst(found));
@@ -52,12 +53,13 @@ public final class Tables {
         return names;
     }
 
-    private static Map<String, List<Column>> columns(DatabaseMetaData about, String schema) throws SQLException {
+    /** Reads the columns; temporary tables, such as Hibernate makes, are passed over. */
+    private static Map<String, List<Column>> columns(DatabaseMetaData about, String schema, Set<String> names) throws SQLException {
         Map<String, List<Column>> columns = new LinkedHashMap<>();
         try (ResultSet rows = about.getColumns(null, schema, "%", "%")) {
             while (rows.next()) {
                 String table = rows.getString("TABLE_NAME");
-                if (table.equals(MIGRATIONS)) {
+                if (!names.contains(table)) {
                     continue;
                 }
                 String column = rows.getString("COLUMN_NAME");

@@ -101,7 +101,7 @@ class ErrorPages {
             return Response.fromResponse(answer).header("Retry-After", Unavailable.SECONDS_UNTIL_RETRY).build();
         }
         String mark = mark();
-        LOG.errorf(e, "Unexpected failure %s", mark);
+        LOG.errorf(QuietTrace.of(e), "Unexpected failure %s", mark);
         return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",
                 "Try again. If it happens again, give the lead of the clinic this mark: " + mark + ".");
     }

@@ -5,9 +5,12 @@ import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.io.IOException;
 import java.sql.SQLException;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.h2.mvstore.DataUtils;
+import org.h2.mvstore.MVStoreException;
 import org.jboss.logging.Logger;
 
 /**
@@ -21,6 +24,9 @@ class Unavailable {
     static final int SECONDS_UNTIL_RETRY = 10;
     /** Closed, disk full or read-only, no connection, as H2 numbers them. */
     private static final Set<Integer> OF_H2 = Set.of(90007, 90028, 90030, 90031, 90067, 90097, 90098, 90121);
+    /** Reading or writing failed, closed, damaged. */
+    private static final Set<Integer> OF_THE_FILE = Set.of(DataUtils.ERROR_READING_FAILED, DataUtils.ERROR_WRITING_FAILED, DataUtils.ERROR_CLOSED,
+            DataUtils.ERROR_FILE_CORRUPT);
     private static final int DEEPEST_CAUSE = 12;
     private static final Logger LOG = Logger.getLogger("steadwork");
     private static final String PAGE = """
@@ -51,7 +57,9 @@ class Unavailable {
         for (int i = 0; i < DEEPEST_CAUSE && root.getCause() != null; i++) {
             root = root.getCause();
         }
-        LOG.errorf("The database cannot be used: %s", root.getMessage() == null ? root.getClass().getSimpleName() : root.getMessage().lines().findFirst().orElse(""));
+        boolean full = root instanceof IOException && String.valueOf(root.getMessage()).contains("No space");
+        LOG.errorf("The database cannot be used: %s", full ? "its disk is full" : root.getClass().getSimpleName()
+                + (root instanceof SQLException sql ? ", state " + sql.getSQLState() + ", code " + sql.getErrorCode() : ""));
     }
 
     static boolean concerns(Throwable e) {
@@ -62,7 +70,7 @@ class Unavailable {
         if (e == null || deepest == 0) {
             return false;
         }
-        return e instanceof SQLException sql && gone(sql) || concerns(e.getCause(), deepest - 1)
+        return e instanceof SQLException sql && gone(sql) || e instanceof MVStoreException store && OF_THE_FILE.contains(store.getErrorCode()) || concerns(e.getCause(), deepest - 1)
                 || Stream.of(e.getSuppressed()).anyMatch(one -> concerns(one, deepest - 1));
     }
 

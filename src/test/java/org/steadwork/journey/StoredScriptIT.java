@@ -83,7 +83,8 @@ class StoredScriptIT {
         FilledForm filled = guest.form("main form[method=post][action='" + action + "']");
         boolean typed = false;
         for (Element field : form.select("textarea[name], input[name]:not([type]), input[name][type=text]")) {
-            if (!field.closest(".field").hasClass("field--num") && !field.closest(".field").hasClass("field--date")) {
+            Element box = field.closest(".field");
+            if (box == null || !box.hasClass("field--num") && !box.hasClass("field--date")) {
                 filled.set(field.attr("name"), PAYLOAD);
                 typed = true;
             }

@@ -282,10 +282,19 @@ class StartTroubleIT {
     /** Starts a new clinic with a lead and one patient in it. */
     private PackagedApplication beginning(Map<String, String> more) {
         PackagedApplication clinic = PackagedApplication.startKeeping(folder, more);
+        try {
+            fill(clinic);
+        } catch (RuntimeException | Error e) {
+            clinic.close();
+            throw e;
+        }
+        return clinic;
+    }
+
+    private static void fill(PackagedApplication clinic) {
         firstAccount(clinic);
         signedIn(clinic).open("/patients/new").expect(200).formWithButton("Register the patient").set("givenName", "Invented").set("sex", "not_recorded").set("handedness", "not_recorded").set("familyName", "Otterbourne")
                 .set("birthDate", "1979-09-09").send().expect(200);
-        return clinic;
     }
 
     private static void firstAccount(PackagedApplication clinic) {

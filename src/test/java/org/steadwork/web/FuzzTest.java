@@ -100,6 +100,10 @@ class FuzzTest {
         for (int i = 0; i < changes && !fields.isEmpty(); i++) {
             change(values, fields.get(random.nextInt(fields.size())), done);
         }
+        boolean wrongToken = form.values().containsKey("csrf-token") && random.nextInt(20) == 0;
+        if (wrongToken) {
+            spoil(values, targets, done);
+        }
         what = done.toString();
         int way = random.nextInt(40);
         if (way == 0) {
@@ -108,9 +112,22 @@ class FuzzTest {
             last.body(form.action(), "application/x-www-form-urlencoded", encoded(values) + "&%zz=%&=&&a=%ff%fe");
         } else {
             last.post(form.action(), values);
+            if (wrongToken && last.status() != 400) {
+                note(form.shape(), "took a wrong token with " + last.status());
+            }
         }
         judge(form.shape());
         return form.shape();
+    }
+
+    /** No token, one that was made up, or one that belongs to somebody else. */
+    private void spoil(Map<String, List<String>> values, Targets targets, StringBuilder done) {
+        switch (random.nextInt(3)) {
+            case 0 -> values.remove("csrf-token");
+            case 1 -> values.put("csrf-token", List.of(HostileValues.any(random) + "x"));
+            default -> values.put("csrf-token", List.of(targets.token(new Visitor())));
+        }
+        done.append("a wrong token; ");
     }
 
     private ShownForm anew(Targets.Owned owned) {
@@ -121,16 +138,15 @@ class FuzzTest {
     private void change(Map<String, List<String>> values, String field, StringBuilder done) {
         String value = random.nextInt(400) == 0 ? HostileValues.huge() : HostileValues.any(random);
         done.append(field).append('=').append(value, 0, Math.min(60, value.length())).append("; ");
-        switch (random.nextInt(field.equals("csrf-token") ? 40 : 12)) {
+        if (field.equals("csrf-token")) {
+            return;
+        }
+        switch (random.nextInt(12)) {
             case 0 -> values.remove(field);
             case 1 -> values.put(field, List.of(value, HostileValues.any(random), ""));
             case 2 -> values.put(value.isEmpty() ? "x" : value.substring(0, Math.min(200, value.length())), List.of(value));
             case 3 -> values.put(field + "[0]", List.of(value));
-            default -> {
-                if (!field.equals("csrf-token") || random.nextInt(10) == 0) {
-                    values.put(field, List.of(value));
-                }
-            }
+            default -> values.put(field, List.of(value));
         }
     }
 
