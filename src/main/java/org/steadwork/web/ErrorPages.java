@@ -87,8 +87,14 @@ class ErrorPages {
             return page(409, "Saved at the same moment", "The same thing was saved twice at one moment, by a double click or by somebody else."
                     + " One save was stored; this one was not.", "Go back, load the page again and look at what is stored.");
         }
+        if (Unavailable.concerns(e)) {
+            Unavailable.log(e);
+            Response answer = page(503, "Not available", "The records cannot be reached at the moment. What was not acknowledged as saved is not stored.",
+                    "Keep what you typed, wait a little, and try again. If it lasts, tell the lead of the clinic; the log says more.");
+            return Response.fromResponse(answer).header("Retry-After", Unavailable.SECONDS_UNTIL_RETRY).build();
+        }
         String mark = mark();
-        LOG.errorf(e, "Unexpected failure %s", mark);
+        LOG.errorf(QuietTrace.of(e), "Unexpected failure %s", mark);
         return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",
                 "Try again. If it happens again, give the lead of the clinic this mark: " + mark + ".");
     }

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  */
 public final class PackagedApplication implements AutoCloseable {
 
-    private static final Pattern LISTENING = Pattern.compile("Listening on: (http://[^\\s/]+:\\d+)");
+    private static final Pattern LISTENING = Pattern.compile("Listening on: (https?://[^\\s/]+:\\d+)");
     private static final Duration PATIENCE = Duration.ofSeconds(120);
 
     private final Process process;
@@ -42,7 +42,7 @@ public final class PackagedApplication implements AutoCloseable {
     /** Starts the jar with an empty data folder; returns when it answers. {@code settings} become {@code -D} options. */
     public static PackagedApplication start(Map<String, String> settings) {
         try {
-            return start(Files.createTempDirectory("steadwork-packaged"), settings, false);
+            return start(jar(), Files.createTempDirectory("steadwork-packaged"), settings, false);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -51,18 +51,26 @@ public final class PackagedApplication implements AutoCloseable {
     /** Starts the jar on a folder that may hold a clinic already, and leaves it there when closed. */
     public static PackagedApplication startKeeping(Path folder, Map<String, String> settings) {
         try {
-            return start(folder, settings, true);
+            return start(jar(), folder, settings, true);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static PackagedApplication start(Path folder, Map<String, String> settings, boolean keepsFolder) throws IOException {
-        Path jar = jar();
+    /** As {@link #startKeeping(Path, Map)}, from another packaged jar, such as the one built for PostgreSQL. */
+    public static PackagedApplication startKeeping(Path jar, Path folder, Map<String, String> settings) {
+        try {
+            return start(jar, folder, settings, true);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static PackagedApplication start(Path jar, Path folder, Map<String, String> settings, boolean keepsFolder) throws IOException {
         Path log = folder.resolve("start.log");
         Map<String, String> all = new TreeMap<>(settings);
-        all.put("quarkus.http.port", "0");
-        all.put("steadwork.data-folder", folder.resolve("data").toString());
+        all.putIfAbsent("quarkus.http.port", "0");
+        all.putIfAbsent("steadwork.data-folder", folder.resolve("data").toString());
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of("-XX:SharedArchiveFile=" + jar.resolveSibling("classes.jsa"), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
@@ -73,7 +81,7 @@ public final class PackagedApplication implements AutoCloseable {
         return new PackagedApplication(process, folder, log, awaitAddress(process, log), keepsFolder);
     }
 
-    private static Path jar() {
+    static Path jar() {
         String jar = System.getProperty("steadwork.jar");
         if (jar == null || !Files.isRegularFile(Path.of(jar))) {
             throw new IllegalStateException("No packaged application at '" + jar + "': build it with ./mvnw package, "
@@ -109,6 +117,16 @@ public final class PackagedApplication implements AutoCloseable {
 
     public URI address() {
         return address;
+    }
+
+    /** Ends the process at once, as a power cut would; returns when it is gone. */
+    public void kill() {
+        process.destroyForcibly();
+        try {
+            process.waitFor();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     public long pid() {

@@ -16,7 +16,7 @@ import org.steadwork.account.Role;
 
 /** A case with something on every page, entered through the pages, for tests that go through all of them. */
 @ApplicationScoped
-class FullCase {
+public class FullCase {
 
     private static final String DAY = "4 Mar 2026";
     private static final Map<String, String> WORK_PLACE = Map.ofEntries(Map.entry("assessedOn", DAY), Map.entry("place", "Desk 14"),
@@ -32,9 +32,9 @@ class FullCase {
      *
      * @param parts the numbers of what stands in the case, by the names that paths give them
      */
-    record Made(String patient, String caseId, Map<String, String> parts) {
+    public record Made(String patient, String caseId, Map<String, String> parts) {
 
-        String path() {
+        public String path() {
             return "/cases/" + caseId;
         }
     }
@@ -49,7 +49,7 @@ class FullCase {
     Clock clock;
 
     /** Fills a new case; a signed note, a signed screen and a signed letter each stand beside one that is not signed. */
-    Made make(String given, String family) {
+    public Made make(String given, String family) {
         String path = "/cases/" + cases.open(given, family);
         Visitor visitor = accounts.visitor(Role.LEAD);
         visitor.open(path);
@@ -77,6 +77,7 @@ class FullCase {
         meeting(visitor, path, parts);
         diary(visitor, path, patient, parts);
         groupReport(visitor, "/employers/" + parts.get("employer") + "/group-report/" + parts.get("period"));
+        clinic(visitor, patient, path.substring("/cases/".length()), parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -160,6 +161,17 @@ class FullCase {
         visitor.post(path + "/attendance", Map.of("csrf-token", List.of(planned.select("[name=csrf-token]").val()), "number", List.of("3"), "version",
                 List.of(planned.select("[name=version]").val()), "attendance", List.of("missed")));
         parts.put("missed", number(visitor.open("/diary/missed").outerHtml(), "/diary/missed/(v\\d+)"));
+    }
+
+    /** A backup, and a hold on the case. */
+    private static void clinic(Visitor visitor, String patient, String caseId, Map<String, String> parts) {
+        parts.put("patient", patient);
+        if (visitor.open("/clinic/backup").select("a[href$=.backup]").isEmpty()) {
+            send(visitor, "/clinic/backup", Map.of());
+        }
+        parts.put("file", number(visitor, "/clinic/backup/([^\"]+\\.backup)"));
+        send(visitor, "/clinic/retention/" + patient, "/clinic/retention/" + patient + "/holds", Map.of("case", caseId, "reason", "Open claim"), Map.of());
+        parts.put("hold", number(visitor, "/holds/(\\d+)/lift"));
     }
 
     private static void outcomes(Visitor visitor, String path) {

@@ -1,0 +1,113 @@
+package org.steadwork.storage;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.steadwork.journey.PackagedApplication;
+
+/**
+ * The packaged demo is killed at random moments while several people write. After each kill the database is read directly: every write that was
+ * acknowledged is there, and nothing is there by half. {@code ./mvnw -Pkill verify} does 200 rounds on each database; the usual run a few on H2.
+ */
+class KillIT {
+
+    private static final int ROUNDS = Integer.getInteger("steadwork.kill.rounds", 3);
+    private static final long SEED = Long.getLong("steadwork.kill.seed", 20301216L);
+    private static final String KEY = "a database key for this test alone, 32 and more";
+    private static final int LONGEST_MILLIS = 2500;
+
+    @TempDir
+    Path folder;
+
+    /** A database as the program is told of it, and as this test opens it. */
+    private record Base(Path jar, Map<String, String> settings, Opening opening) {
+    }
+
+    private interface Opening {
+        Connection open() throws Exception;
+    }
+
+    @Test
+    void onH2() throws Exception {
+        String url = "jdbc:h2:file:" + folder + "/data/demo;WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
+        rounds("H2", new Base(null, Map.of(), () -> DriverManager.getConnection(url)));
+    }
+
+    @Test
+    void onSealedH2() throws Exception {
+        String url = "jdbc:h2:file:" + folder + "/data/demo;CIPHER=AES;WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
+        rounds("sealed H2", new Base(null, Map.of("steadwork.database.key", KEY),
+                () -> DriverManager.getConnection(url, "", DatabaseKey.of(KEY).filePassword() + " ")));
+    }
+
+    /** Needs a jar built for PostgreSQL; DEVELOPERS.md says how. */
+    @Test
+    void onPostgresql() throws Exception {
+        String jar = System.getProperty("steadwork.postgresql.jar", "");
+        assumeTrue(Files.isRegularFile(Path.of(jar)), "no jar built for PostgreSQL was named with -Dsteadwork.postgresql.jar");
+        try (EmbeddedPostgres server = EmbeddedPostgres.start()) {
+            String url = server.getJdbcUrl("postgres", "postgres");
+            rounds("PostgreSQL", new Base(Path.of(jar), Map.of("quarkus.datasource.jdbc.url", url, "quarkus.datasource.username", "postgres",
+                    "quarkus.datasource.password", "postgres"), () -> DriverManager.getConnection(url, "postgres", "postgres")));
+        }
+    }
+
+    private void rounds(String name, Base base) throws Exception {
+        Map<String, String> settings = new TreeMap<>(base.settings());
+        settings.put("quarkus.profile", "demo");
+        settings.put("steadwork.session.idle-minutes", "600");
+        Random random = new Random(SEED);
+        WriterBook book = new WriterBook();
+        int acknowledged = 0;
+        for (int round = 1; round <= ROUNDS; round++) {
+            PackagedApplication application = base.jar() == null ? PackagedApplication.startKeeping(folder, settings)
+                    : PackagedApplication.startKeeping(base.jar(), folder, settings);
+            List<Thread> writers = new ArrayList<>();
+            try {
+                for (KillWriter writer : KillWriter.all(application.address(), book, round)) {
+                    writer.prepare();
+                    writers.add(new Thread(writer, writer.toString()));
+                }
+                writers.forEach(Thread::start);
+                TimeUnit.MILLISECONDS.sleep(100 + random.nextInt(LONGEST_MILLIS));
+            } finally {
+                application.kill();
+            }
+            for (Thread writer : writers) {
+                writer.join(TimeUnit.SECONDS.toMillis(60));
+                assertTrue(!writer.isAlive(), writer.getName() + " hangs");
+            }
+            String context = name + ", round " + round + " of seed " + SEED;
+            assertTrue(book.surprises().isEmpty(), () -> context + ": " + book.surprises());
+            try (Connection db = base.opening().open()) {
+                List<String> wrong = new KillCheck(db).of(book);
+                assertTrue(wrong.isEmpty(), () -> context + ": " + wrong);
+            }
+            acknowledged = book.acknowledged();
+            note(String.format("%s: round %d, %d writes acknowledged so far, all there%n", name, round, acknowledged));
+        }
+        assertTrue(acknowledged > 2 * ROUNDS, "the writers hardly wrote: " + acknowledged);
+    }
+
+    private static void note(String line) throws IOException {
+        String file = System.getProperty("steadwork.kill.log", "");
+        if (!file.isEmpty()) {
+            Files.writeString(Path.of(file), line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+        }
+    }
+}
