@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -72,6 +73,7 @@ class FullCase {
         redFlags(visitor, path, parts);
         letters(visitor, path, parts);
         ownPage(visitor, path, parts);
+        exchange(visitor, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -104,6 +106,18 @@ class FullCase {
         send(patient, "/own/" + parts.get("token"), Map.of("born", "3 May 1988"));
         send(patient, "/own/report", Map.of("words", "Better since Monday."));
         parts.put("own", number(visitor.open(path + "/own-page").outerHtml(), "/own-page/reports/(\\d+)"));
+    }
+
+    /** A file on its way in, and a token for reporting. */
+    private static void exchange(Visitor visitor, Map<String, String> parts) {
+        visitor.open("/clinic/import");
+        visitor.upload("/clinic/import", Map.of("kind", "patients"), "file", "patients.csv", "given_name,family_name,birth_date\nIda,Incoming,1990-04-02\n".getBytes(StandardCharsets.UTF_8));
+        assertEquals(200, visitor.status(), visitor.page().text());
+        parts.put("job", number(visitor, "/clinic/import/(\\d+)/discard"));
+        visitor.open("/clinic/tokens");
+        visitor.submit("/clinic/tokens", Map.of("name", "Quality report"), Map.of("scopes", List.of("figures:read")));
+        assertEquals(200, visitor.status(), visitor.page().text());
+        parts.put("reportToken", number(visitor, "/clinic/tokens/(\\d+)/revoke"));
     }
 
     private static void outcomes(Visitor visitor, String path) {

@@ -54,7 +54,7 @@ final class Codes {
         if (ucum == null) {
             throw new IllegalArgumentException("No UCUM code is known for the unit '" + unit + "'");
         }
-        return new Quantity().setValue(value).setUnit(unit.isEmpty() ? "points" : unit).setSystem(UCUM).setCode(ucum);
+        return new Quantity().setValue(value).setUnit(unit.isEmpty() ? "score" : unit).setSystem(UCUM).setCode(ucum);
     }
 
     static Quantity amount(double value, String unit) {
@@ -73,6 +73,13 @@ final class Codes {
         CodeableConcept role = words("Reader");
         role.addCoding().setSystem("http://terminology.hl7.org/CodeSystem/v3-ParticipationType").setCode("IRCP").setDisplay("information recipient");
         return role;
+    }
+
+    /** Who wrote and signed something, as FHIR's list for Provenance names it. */
+    static CodeableConcept author() {
+        CodeableConcept type = words("Signed by");
+        type.addCoding().setSystem("http://terminology.hl7.org/CodeSystem/provenance-participant-type").setCode("author").setDisplay("Author");
+        return type;
     }
 
     /** A day without a time of day. */

@@ -33,7 +33,7 @@ final class QuestionnaireResources {
             about.draft().add(form, questionnaire(form, instrument, score.instrumentVersion()), "The items of " + instrument.name() + " by number");
         }
         QuestionnaireResponse response = new QuestionnaireResponse().setStatus(QuestionnaireResponse.QuestionnaireResponseStatus.COMPLETED)
-                .setQuestionnaire(about.draft().address(form)).setSubject(about.patient()).setSource(about.patient());
+                .setQuestionnaire(canonical(form)).setSubject(about.patient()).setSource(about.patient());
         response.setAuthoredElement(Codes.day(score.scoredOn()));
         List<Integer> answers = score.answers();
         for (int i = 0; i < answers.size(); i++) {
@@ -47,8 +47,13 @@ final class QuestionnaireResources {
         return name;
     }
 
+    /** The name of the form itself, apart from the address of its copy in a bundle. */
+    private String canonical(String form) {
+        return about.draft().address("canonical " + form);
+    }
+
     private Questionnaire questionnaire(String form, Instrument instrument, String version) {
-        Questionnaire questionnaire = new Questionnaire().setUrl(about.draft().address(form)).setVersion(version).setStatus(PublicationStatus.ACTIVE)
+        Questionnaire questionnaire = new Questionnaire().setUrl(canonical(form)).setVersion(version).setStatus(PublicationStatus.ACTIVE)
                 .setTitle(instrument.name()).setName("Instrument_" + instrument.key().replaceAll("\\W", "_")).setExperimental(false)
                 .setCopyright(instrument.form().notice() + " " + instrument.permission());
         questionnaire.addSubjectType("Patient");

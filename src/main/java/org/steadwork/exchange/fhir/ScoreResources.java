@@ -24,6 +24,7 @@ final class ScoreResources {
 
     /** Ratings of pain alone have keys that begin like this. */
     private static final String PAIN = "nprs";
+    private static final String PAIN_NOW = "nprs_now";
 
     private final Subject about;
     private final Instruments instruments;
@@ -59,7 +60,7 @@ final class ScoreResources {
     private void score(Score score) {
         Optional<Instrument> instrument = instruments.find(score.instrument());
         String name = instrument.map(Instrument::name).orElse(score.instrument());
-        Observation observation = about.observation(Codes.score(name + ", version " + score.instrumentVersion(), instrument.map(Instrument::loinc).orElse("")), "Questionnaire",
+        Observation observation = about.observation(Codes.score(name + ", version " + score.instrumentVersion(), instrument.map(ScoreResources::loinc).orElse("")), "Questionnaire",
                 score.scoredOn());
         if (score.value() == null) {
             observation.setDataAbsentReason(Codes.absent("unknown", "Too few items answered for a score"));
@@ -76,6 +77,11 @@ final class ScoreResources {
                 .ifPresent(known -> observation.addDerivedFrom(about.draft().to(questionnaires.add(score, known), null)));
         about.draft().add("score " + score.id(), observation, name + ": " + (score.value() == null ? "no score" : number(score.value()) + " " + score.unit()) + ", "
                 + Dates.shown(score.scoredOn()));
+    }
+
+    /** The code of pain now says nothing of a week's average or worst, and for those none is known. */
+    private static String loinc(Instrument instrument) {
+        return instrument.loinc().equals(Codes.PAIN_NOW) && !instrument.key().equals(PAIN_NOW) ? "" : instrument.loinc();
     }
 
     private void activity(ActivityRating rating) {

@@ -23,7 +23,7 @@ final class SignatureResources {
         Provenance provenance = new Provenance().setRecordedElement(Codes.instant(at));
         provenance.addTarget(about.draft().to(name, null));
         provenance.setOccurred(Codes.moment(at));
-        provenance.addAgent().setType(Codes.words("Signed by")).setWho(about.draft().to("", by)).setOnBehalfOf(about.clinic());
+        provenance.addAgent().setType(Codes.author()).setWho(about.draft().to("", by)).setOnBehalfOf(about.clinic());
         provenance.addSignature().setWhen(Date.from(at)).setWho(about.draft().to("", by)).addType().setSystem(KINDS).setCode(AUTHOR)
                 .setDisplay("Author's Signature");
         about.draft().add("signature of " + name, provenance, "Signed by " + by + ", " + Dates.shown(at));
