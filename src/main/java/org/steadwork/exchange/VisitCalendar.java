@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,7 @@ final class VisitCalendar {
         calendar.add(ImmutableVersion.VERSION_2_0);
         calendar.add(ImmutableCalScale.GREGORIAN);
         // there even when nothing is planned: a calendar has at least one component
-        calendar.add(TimeZoneRegistryFactory.getInstance().createRegistry().getTimeZone(zone.getId().equals("Z") ? "Etc/UTC" : zone.getId()).getVTimeZone());
+        calendar.add(TimeZoneRegistryFactory.getInstance().createRegistry().getTimeZone(zone.normalized().equals(ZoneOffset.UTC) ? "Etc/UTC" : zone.getId()).getVTimeZone());
         visits.forEach(visit -> calendar.add(event(visit, title.apply(visit), place)));
         return calendar;
     }

@@ -32,11 +32,9 @@ public class FhirFormat {
         if (!xml && !start.startsWith("{")) {
             throw new UnreadableResource("The file is neither JSON nor XML: it begins with neither { nor <.");
         }
-        if (xml && text.contains("<!")) {
-            // a resource needs no document type, and one could draw in other files or blow itself up
-            refuseDeclarations(text);
-        }
-        if (!xml) {
+        if (xml) {
+            NestedXml.check(text);
+        } else {
             NestedJson.check(text);
         }
         IParser parser = xml ? context().newXmlParser() : context().newJsonParser();
@@ -45,12 +43,6 @@ public class FhirFormat {
             return parser.parseResource(text);
         } catch (DataFormatException | IllegalArgumentException e) {
             throw new UnreadableResource("This is not a FHIR R4 resource that can be read" + reason(e) + ".");
-        }
-    }
-
-    private static void refuseDeclarations(String text) {
-        if (text.contains("<!DOCTYPE") || text.contains("<!ENTITY")) {
-            throw new UnreadableResource("The XML declares a document type or entities. A FHIR resource has none; it was not read.");
         }
     }
 

@@ -37,7 +37,11 @@ class IncomingPages {
     static class Templates {
         static native TemplateInstance fhirNew(Form form);
 
-        static native TemplateInstance fhirPreview(Form form, List<IncomingForm.Line> ratings, List<String> left, List<PatientRow> doubles, List<Option> sexes);
+        static native TemplateInstance fhirPreview(Form form, List<IncomingForm.Line> ratings, List<String> left, List<Known> doubles, List<Option> sexes);
+    }
+
+    /** Somebody who may be meant. */
+    public record Known(String key, PatientRow row) {
     }
 
     static final int LARGEST_FILE = 5 * 1024 * 1024;
@@ -117,7 +121,7 @@ class IncomingPages {
         LocalDate born = born(form);
         List<PatientRow> doubles = born == null || form.value("givenName").isBlank() && form.value("familyName").isBlank() ? List.of()
                 : patients.likelyDoubles(form.value("givenName"), form.value("familyName"), born, null);
-        return Templates.fhirPreview(form, IncomingForm.lines(form), left, doubles, Option.of(Sex.class, Sex::label));
+        return Templates.fhirPreview(form, IncomingForm.lines(form), left, doubles.stream().map(row -> new Known(String.valueOf(row.id()), row)).toList(), Option.of(Sex.class, Sex::label));
     }
 
     private static LocalDate born(Form form) {
