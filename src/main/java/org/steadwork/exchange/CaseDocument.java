@@ -125,7 +125,7 @@ final class CaseDocument {
     }
 
     /** A row of names and values; days and moments as their ISO text, everything else as it is. */
-    private static Map<String, Object> row(Object... namesAndValues) {
+    static Map<String, Object> row(Object... namesAndValues) {
         Map<String, Object> row = new LinkedHashMap<>();
         for (int i = 0; i < namesAndValues.length; i += 2) {
             Object value = namesAndValues[i + 1];

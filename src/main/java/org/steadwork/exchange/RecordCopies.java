@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.steadwork.account.Account;
@@ -75,6 +76,9 @@ public class RecordCopies {
     ExerciseCatalogue catalogue;
 
     @Inject
+    RecordExtras extras;
+
+    @Inject
     Clock clock;
 
     private final ObjectMapper json = JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
@@ -110,7 +114,9 @@ public class RecordCopies {
 
     private byte[] json(CaseRecord record) {
         try {
-            return json.writeValueAsBytes(new CaseDocument(chart, instruments, catalogue).of(record));
+            Map<String, Object> document = new CaseDocument(chart, instruments, catalogue).of(record);
+            extras.add(document, record.file());
+            return json.writeValueAsBytes(document);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("A record of texts, numbers and lists can be written as JSON", e);
         }

@@ -99,6 +99,19 @@ public class CaseCorrespondence {
                 Reader.of(consent.recipientKind(), Optional.of(consent.given()), today))).toList();
     }
 
+    /**
+     * What the case holds in the words of letters, one kind of information each.
+     *
+     * @param source the part of the case it comes from
+     */
+    public record InWords(String information, String words, String source) {
+    }
+
+    /** Returns everything the case holds, in words, of every kind of information. */
+    public List<InWords> inWords(CaseFile file) {
+        return desk.facts(file).stream().map(fact -> new InWords(content.matrix().label(fact.category()), fact.text(), fact.because())).toList();
+    }
+
     /** Prints everything about the worker in this case, for the worker; nothing is stored, and it is not a signed letter. */
     public byte[] copyOfTheRecord(CaseFile file, Account by) {
         LetterKind kind = content.kind(COPY_OF_THE_RECORD);

@@ -79,6 +79,7 @@ class RecordCopyTest {
             assertEquals(record.scores().size(), written.get("scores").size());
             assertEquals(record.screens().size(), written.get("red_flag_screens").size());
             assertEquals(record.prescriptions().size(), written.get("exercises").size());
+            assertTrue(written.get("in_words").size() > 3, name);
             assertEquals("Bundle", json.readTree(files.get(folder + "fhir-bundle.json")).get("resourceType").asText());
             for (SignedCopy letter : record.letters()) {
                 assertArrayEquals(letter.pdf(), files.get(folder + "letters/letter-" + letter.reference().replace('/', '-') + ".pdf"));
