@@ -148,6 +148,11 @@ class Consent {
                 : correspondent != null && correspondent.id().equals(reader.correspondent().id()));
     }
 
+    /** Returns the stable name of the reader, as {@link LetterReader#key()} gives it. */
+    String readerKey() {
+        return employer != null ? "employer-" + employer.id() : "correspondent-" + correspondent.id();
+    }
+
     void requireVersion(int seen) {
         StaleVersionException.check(seen, version);
     }

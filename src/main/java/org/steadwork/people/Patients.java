@@ -7,6 +7,7 @@ import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,7 @@ public class Patients implements PanacheRepository<Patient> {
     /** From this likeness on, two names with one birth date are pointed out as a likely double. Common practice, no source. */
     private static final double ALIKE = 0.88;
     private static final int CANDIDATES = 60;
+    private static final int NUMBERS_AT_ONCE = 500;
 
     @Inject
     EntityManager db;
@@ -40,6 +42,19 @@ public class Patients implements PanacheRepository<Patient> {
     public String nextFileNumber() {
         Number next = (Number) db.createNativeQuery("select nextval('file_number_seq')").getSingleResult();
         return "%s-%04d".formatted(prefix, next.longValue());
+    }
+
+    /** Takes many file numbers at once, in the order of the sequence. */
+    List<String> nextFileNumbers(int count) {
+        List<String> numbers = new ArrayList<>(count);
+        while (numbers.size() < count) {
+            int some = Math.min(NUMBERS_AT_ONCE, count - numbers.size());
+            String several = "values " + String.join(", ", Collections.nCopies(some, "(nextval('file_number_seq'))"));
+            for (Object number : db.createNativeQuery(several).getResultList()) {
+                numbers.add("%s-%04d".formatted(prefix, ((Number) number).longValue()));
+            }
+        }
+        return numbers;
     }
 
     public Optional<Patient> withAll(long id) {
@@ -71,7 +86,7 @@ public class Patients implements PanacheRepository<Patient> {
                 .filter(row -> alike(key, SearchKey.of(row.name()))).toList();
     }
 
-    private boolean alike(String a, String b) {
+    boolean alike(String a, String b) {
         if (likeness.apply(a, b) >= ALIKE || likeness.apply(turned(a), b) >= ALIKE) {
             return true;
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -78,6 +79,7 @@ public class FullCase {
         diary(visitor, path, patient, parts);
         groupReport(visitor, "/employers/" + parts.get("employer") + "/group-report/" + parts.get("period"));
         clinic(visitor, patient, path.substring("/cases/".length()), parts);
+        exchange(visitor, parts);
         return new Made(patient, path.substring("/cases/".length()), parts);
     }
 
@@ -172,6 +174,18 @@ public class FullCase {
         parts.put("file", number(visitor, "/clinic/backup/([^\"]+\\.backup)"));
         send(visitor, "/clinic/retention/" + patient, "/clinic/retention/" + patient + "/holds", Map.of("case", caseId, "reason", "Open claim"), Map.of());
         parts.put("hold", number(visitor, "/holds/(\\d+)/lift"));
+    }
+
+    /** A file on its way in, and a token for reporting. */
+    private static void exchange(Visitor visitor, Map<String, String> parts) {
+        visitor.open("/clinic/import");
+        visitor.upload("/clinic/import", Map.of("kind", "patients"), "file", "patients.csv", "given_name,family_name,birth_date\nIda,Incoming,1990-04-02\n".getBytes(StandardCharsets.UTF_8));
+        assertEquals(200, visitor.status(), visitor.page().text());
+        parts.put("job", number(visitor, "/clinic/import/(\\d+)/discard"));
+        visitor.open("/clinic/tokens");
+        visitor.submit("/clinic/tokens", Map.of("name", "Quality report"), Map.of("scopes", List.of("figures:read")));
+        assertEquals(200, visitor.status(), visitor.page().text());
+        parts.put("reportToken", number(visitor, "/clinic/tokens/(\\d+)/revoke"));
     }
 
     private static void outcomes(Visitor visitor, String path) {

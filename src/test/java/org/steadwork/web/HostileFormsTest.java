@@ -148,6 +148,9 @@ class HostileFormsTest {
                 "/account/codes",
                 made.path() + "/team",
                 "/bench/screen-breaks",
+                "/clinic/import",
+                "/clinic/tokens",
+                "/patients/fhir",
                 made.path() + "/edit",
                 made.path() + "/close",
                 made.path() + "/hand-over",
@@ -186,7 +189,7 @@ class HostileFormsTest {
             judge("GET " + path, "");
             ShownForm.of(path, visitor.page()).forEach(form -> forms.putIfAbsent(form.shape(), form));
             visitor.page().select("main a[href^=" + made.path() + "/]").eachAttr("href").stream().map(href -> href.replaceFirst("[?#].*", ""))
-                    .filter(href -> !href.matches(".*/programme/(add|sets)/.*") && !href.matches(".*\\.(svg|png|pdf|ics)")).forEach(open::add);
+                    .filter(href -> !href.matches(".*/programme/(add|sets)/.*") && !href.matches(".*\\.(svg|png|pdf|ics|json|zip)")).forEach(open::add);
         }
         List<ShownForm> sorted = new ArrayList<>(forms.values());
         sorted.removeIf(form -> form.action().equals("/sign-out")); // ends the session; RoutesTest sends it

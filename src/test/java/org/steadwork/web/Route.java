@@ -24,12 +24,12 @@ import java.util.List;
  * @param path  with parameters as {@code {name}}, their patterns left out
  * @param roles the role allowed, or {@code open}
  */
-record Route(String method, String path, String roles) {
+public record Route(String method, String path, String roles) {
 
     private static final List<Class<? extends Annotation>> METHODS = List.of(GET.class, POST.class, PUT.class, DELETE.class, PATCH.class);
 
     /** Reads all routes from the compiled classes, so that a new one is among them without being listed. */
-    static List<Route> all() {
+    public static List<Route> all() {
         List<Route> routes = new ArrayList<>();
         for (JavaClass pages : new ClassFileImporter().importPath(Paths.get("target/classes"))) {
             if (pages.isAnnotatedWith(Path.class.getName())) {

@@ -19,6 +19,7 @@ final class RoutePaths {
         Map<String, String> values = new LinkedHashMap<>(made.parts());
         values.put("calculator", "screen-breaks");
         values.put("auditForm", "csv");
+        values.put("list", "patients");
         values.put("id", route.path().startsWith("/patients") ? made.patient() : made.caseId());
         if (route.path().contains("/sets/")) {
             values.put("key", "achilles");

@@ -51,7 +51,7 @@ class RoutesTest {
             entry("POST /own/report", "opens only for a phone that was let in; else it leads to the closed page"),
             entry("GET /own/report/thanks", "opens only for a phone that was let in; else it leads to the closed page"));
     private static final Pattern PARAMETER = RoutePaths.PARAMETER;
-    private static final Set<String> WORDS = Set.of("key", "kind", "instrument", "calculator", "table", "period", "signInToken", "auditForm", "file");
+    private static final Set<String> WORDS = Set.of("key", "kind", "instrument", "calculator", "table", "period", "signInToken", "auditForm", "file", "list");
 
     @Inject
     TestAccounts accounts;
