@@ -58,7 +58,7 @@ class Caseload {
             case OUTCOMES -> new OutcomeFigures(rows, instruments, definitions).sections();
             case TIME -> new TimeFigures(rows, definitions, today).sections(compared);
             case WORK_PLACE -> new WorkplaceFigures(rows, definitions, workplaces, everything).sections();
-            case QUALITY -> List.of(new QualityFigures(rows, records.of(selection.get(), today, Instant.now(clock).minus(definitions.unsignedHours(), ChronoUnit.HOURS)),
+            case QUALITY -> List.of(new QualityFigures(rows, records.of(selection.get(), Instant.now(clock).minus(definitions.unsignedHours(), ChronoUnit.HOURS)),
                     definitions, instruments, today).section());
         };
         return new CaseloadView(tab, form, offers, rows.size(), sections, definitions);

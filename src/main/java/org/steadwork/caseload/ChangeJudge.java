@@ -41,10 +41,9 @@ final class ChangeJudge {
         return row.measurePair() ? judged(row.measure(), row.measureRegion(), row.measureFirst(), row.measureLast()) : null;
     }
 
-    /** Returns the judgement on the measure or, without one, on worst pain. */
-    ChangeVerdict.Kind either(CaseOutcome row) {
-        ChangeVerdict.Kind measured = measure(row);
-        return measured != null && !open(measured) ? measured : pain(row);
+    /** Returns the judgement on the measure or, where there is none or it is open, on worst pain. */
+    static ChangeVerdict.Kind either(ChangeVerdict.Kind measure, ChangeVerdict.Kind pain) {
+        return measure != null && !open(measure) ? measure : pain;
     }
 
     static boolean painResponder(CaseOutcome row) {

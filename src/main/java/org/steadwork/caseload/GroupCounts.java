@@ -93,10 +93,11 @@ final class GroupCounts {
         return true;
     }
 
+    /** Whether a number of people with an answer is shown; noughts alone say nothing that is worth a table. */
     private static boolean anythingStands(WithheldTable table) {
         for (int row = 0; row <= table.counts().rows(); row++) {
             for (int column = 0; column < table.counts().columns(); column++) {
-                if (table.shown(row, column).isPresent()) {
+                if (table.shown(row, column).orElse(0) > 0) {
                     return true;
                 }
             }

@@ -25,12 +25,21 @@ import org.steadwork.outcome.scoring.Instrument;
 final class OutcomeFigures {
 
     private final List<CaseOutcome> rows;
+    private final List<Judged> judged;
     private final Instruments instruments;
     private final Definitions definitions;
-    private final ChangeJudge judge;
 
-    /** One way of counting who responded. {@code judged} gives null for who cannot be judged. */
-    private record Question(String title, Predicate<CaseOutcome> followed, Function<CaseOutcome, Boolean> judged, boolean wanted) {
+    /** A case with the judgements on its worst pain and on its region's measure; null without a pair. */
+    private record Judged(CaseOutcome row, ChangeVerdict.Kind pain, ChangeVerdict.Kind measure) {
+
+        /** The judgement on the measure or, without one, on worst pain. */
+        ChangeVerdict.Kind either() {
+            return ChangeJudge.either(measure, pain);
+        }
+    }
+
+    /** One way of counting who responded. {@code answer} is null for who cannot be judged. */
+    private record Question(String title, Predicate<CaseOutcome> followed, Function<Judged, Boolean> answer, boolean wanted) {
     }
 
     private record Counted(int followed, Responders responders) {
@@ -40,7 +49,8 @@ final class OutcomeFigures {
         this.rows = rows;
         this.instruments = instruments;
         this.definitions = definitions;
-        this.judge = new ChangeJudge(instruments);
+        ChangeJudge judge = new ChangeJudge(instruments);
+        this.judged = rows.stream().map(row -> new Judged(row, judge.pain(row), judge.measure(row))).toList();
     }
 
     List<Section> sections() {
@@ -49,13 +59,13 @@ final class OutcomeFigures {
 
     private List<Question> questions() {
         return List.of(
-                new Question("Worst pain down by 30 %", CaseOutcome::painPair, ChangeJudge::painResponder, true),
-                new Question("Worst pain: better beyond error", CaseOutcome::painPair, row -> answer(judge.pain(row), ChangeJudge::beyondError), true),
-                new Question("Worst pain: important change", CaseOutcome::painPair, row -> answer(judge.pain(row), OutcomeFigures::important), true),
-                new Question("Worst pain: worse beyond error", CaseOutcome::painPair, row -> answer(judge.pain(row), OutcomeFigures::worse), false),
-                new Question("Region’s measure: better beyond error", CaseOutcome::measurePair, row -> answer(judge.measure(row), ChangeJudge::beyondError), true),
-                new Question("Region’s measure: important change", CaseOutcome::measurePair, row -> answer(judge.measure(row), OutcomeFigures::important), true),
-                new Question("Region’s measure: worse beyond error", CaseOutcome::measurePair, row -> answer(judge.measure(row), OutcomeFigures::worse), false));
+                new Question("Worst pain down by 30 %", CaseOutcome::painPair, one -> ChangeJudge.painResponder(one.row()), true),
+                new Question("Worst pain: better beyond error", CaseOutcome::painPair, one -> answer(one.pain(), ChangeJudge::beyondError), true),
+                new Question("Worst pain: important change", CaseOutcome::painPair, one -> answer(one.pain(), OutcomeFigures::important), true),
+                new Question("Worst pain: worse beyond error", CaseOutcome::painPair, one -> answer(one.pain(), OutcomeFigures::worse), false),
+                new Question("Region’s measure: better beyond error", CaseOutcome::measurePair, one -> answer(one.measure(), ChangeJudge::beyondError), true),
+                new Question("Region’s measure: important change", CaseOutcome::measurePair, one -> answer(one.measure(), OutcomeFigures::important), true),
+                new Question("Region’s measure: worse beyond error", CaseOutcome::measurePair, one -> answer(one.measure(), OutcomeFigures::worse), false));
     }
 
     private static Boolean answer(ChangeVerdict.Kind kind, Predicate<ChangeVerdict.Kind> asked) {
@@ -70,26 +80,26 @@ final class OutcomeFigures {
         return kind == ChangeVerdict.Kind.WORSE;
     }
 
-    private static Counted count(List<CaseOutcome> rows, Question question) {
+    private static Counted count(List<Judged> some, Question question) {
         int followed = 0;
-        int judged = 0;
+        int answered = 0;
         int responded = 0;
-        for (CaseOutcome row : rows) {
-            if (question.followed().test(row)) {
+        for (Judged one : some) {
+            if (question.followed().test(one.row())) {
                 followed++;
-                Boolean answer = question.judged().apply(row);
-                judged += answer == null ? 0 : 1;
+                Boolean answer = question.answer().apply(one);
+                answered += answer == null ? 0 : 1;
                 responded += Boolean.TRUE.equals(answer) ? 1 : 0;
             }
         }
-        return new Counted(followed, new Responders(rows.size(), judged, responded));
+        return new Counted(followed, new Responders(some.size(), answered, responded));
     }
 
     private Section responders() {
         List<Row> table = new ArrayList<>();
         List<SharePlot.Row> plot = new ArrayList<>();
         for (Question question : questions()) {
-            Counted counted = count(rows, question);
+            Counted counted = count(judged, question);
             table.add(row(question.title(), counted, question.wanted()));
             if (question.wanted()) {
                 plot(question.title(), counted, plot);
@@ -127,13 +137,13 @@ final class OutcomeFigures {
 
     /** Important change of the region's measure or, without one, of worst pain, by main region. */
     private Section byRegion() {
-        Question either = new Question("", row -> row.painPair() || row.measurePair(), row -> answer(judge.either(row), OutcomeFigures::important), true);
-        Map<String, List<CaseOutcome>> byRegion = new LinkedHashMap<>();
+        Question either = new Question("", row -> row.painPair() || row.measurePair(), one -> answer(one.either(), OutcomeFigures::important), true);
+        Map<String, List<Judged>> byRegion = new LinkedHashMap<>();
         for (BodyRegion region : BodyRegion.values()) {
             byRegion.put(region.label(), new ArrayList<>());
         }
         byRegion.put("Not reported", new ArrayList<>());
-        rows.forEach(row -> byRegion.get(row.region() == null ? "Not reported" : row.region().label()).add(row));
+        judged.forEach(one -> byRegion.get(one.row().region() == null ? "Not reported" : one.row().region().label()).add(one));
         List<Row> table = new ArrayList<>();
         List<SharePlot.Row> plot = new ArrayList<>();
         byRegion.values().removeIf(List::isEmpty);
@@ -142,7 +152,7 @@ final class OutcomeFigures {
             table.add(row(region, counted, true));
             plot(region, counted, plot);
         });
-        Counted all = count(rows, either);
+        Counted all = count(judged, either);
         table.add(row("All regions", all, true));
         plot("All regions", all, plot);
         return new Section("by-region", "Important change, by region", "Of the region’s measure; without one, of worst pain.", List.of(),

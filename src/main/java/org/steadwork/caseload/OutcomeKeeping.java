@@ -10,10 +10,11 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.WeakHashMap;
 import org.hibernate.Session;
 import org.hibernate.engine.spi.SessionFactoryImplementor;
 import org.hibernate.engine.spi.SharedSessionContractImplementor;
@@ -57,7 +58,8 @@ class OutcomeKeeping implements PostInsertEventListener, PostUpdateEventListener
     @Inject
     CaseOutcomes outcomes;
 
-    private final Map<SharedSessionContractImplementor, Touched> touched = new ConcurrentHashMap<>();
+    // weak, so that a session that ends in no ordinary way leaves nothing behind
+    private final Map<SharedSessionContractImplementor, Touched> touched = Collections.synchronizedMap(new WeakHashMap<>());
 
     /** What one transaction has changed so far. */
     private static final class Touched {

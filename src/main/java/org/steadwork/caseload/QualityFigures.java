@@ -3,7 +3,6 @@ package org.steadwork.caseload;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +18,7 @@ import org.steadwork.outcome.scoring.ChangeVerdict;
 final class QualityFigures {
 
     private final List<CaseOutcome> rows;
+    private final List<CaseOutcome> closed;
     private final QualityRecords.Found records;
     private final Definitions definitions;
     private final ChangeJudge judge;
@@ -27,6 +27,7 @@ final class QualityFigures {
 
     QualityFigures(List<CaseOutcome> rows, QualityRecords.Found records, Definitions definitions, Instruments instruments, LocalDate today) {
         this.rows = rows;
+        this.closed = rows.stream().filter(row -> row.closedOn() != null).toList();
         this.records = records;
         this.definitions = definitions;
         this.judge = new ChangeJudge(instruments);
@@ -57,15 +58,15 @@ final class QualityFigures {
     private void flags() {
         List<QualityRecords.UrgentFlag> now = records.flags().stream().filter(flag -> !flag.urgency().equals("URGENT_2_WEEKS")).toList();
         share("same_day_contact", (int) now.stream().filter(flag -> flag.raisedOn().equals(flag.calledOn())).count(), now.size(), 0);
-        int closed = 0;
+        int met = 0;
         int known = 0;
         for (QualityRecords.UrgentFlag flag : records.flags()) {
             LocalDate due = flag.raisedOn().plusDays(definitions.loopDays());
-            boolean met = flag.seenOn() != null && !flag.seenOn().isAfter(due);
-            closed += met ? 1 : 0;
-            known += met || due.isBefore(today) ? 1 : 0;
+            boolean inTime = flag.seenOn() != null && !flag.seenOn().isAfter(due);
+            met += inTime ? 1 : 0;
+            known += inTime || due.isBefore(today) ? 1 : 0;
         }
-        share("loop_closed", closed, known, records.flags().size() - known);
+        share("loop_closed", met, known, records.flags().size() - known);
     }
 
     private void times() {
@@ -74,12 +75,11 @@ final class QualityFigures {
     }
 
     private void changes() {
-        List<CaseOutcome> closed = closed();
         share("score_pair", (int) closed.stream().filter(row -> row.painPair() || row.measurePair()).count(), closed.size(), 0);
         int judged = 0;
         int important = 0;
         for (CaseOutcome row : closed) {
-            ChangeVerdict.Kind kind = judge.either(row);
+            ChangeVerdict.Kind kind = ChangeJudge.either(judge.measure(row), judge.pain(row));
             judged += kind != null && !ChangeJudge.open(kind) ? 1 : 0;
             important += kind != null && OutcomeFigures.important(kind) ? 1 : 0;
         }
@@ -96,8 +96,8 @@ final class QualityFigures {
             }
         }
         share("work_improved", met, known, rows.size() - known);
-        List<CaseOutcome> counted = closed().stream().filter(row -> row.daysOff() != null).toList();
-        median("days_lost", counted.stream().mapToInt(CaseOutcome::daysOff), closed().size() - counted.size());
+        List<CaseOutcome> counted = closed.stream().filter(row -> row.daysOff() != null).toList();
+        median("days_lost", counted.stream().mapToInt(CaseOutcome::daysOff), closed.size() - counted.size());
     }
 
     private static int capacity(WorkStatusCode code) {
@@ -110,8 +110,9 @@ final class QualityFigures {
     }
 
     private void visits() {
-        median("visits_episode", closed().stream().mapToInt(CaseOutcome::attended), 0);
-        share("missed", records.missed(), records.booked(), 0);
+        median("visits_episode", closed.stream().mapToInt(CaseOutcome::attended), 0);
+        int missed = rows.stream().mapToInt(CaseOutcome::missed).sum();
+        share("missed", missed, missed + rows.stream().mapToInt(CaseOutcome::attended).sum(), 0);
     }
 
     private void letters() {
@@ -140,18 +141,13 @@ final class QualityFigures {
         rows.forEach(row -> byPatient.computeIfAbsent(row.patientId(), patient -> new ArrayList<>(1)).add(row));
         int known = 0;
         int again = 0;
-        List<CaseOutcome> closed = closed().stream().filter(row -> row.region() != null).toList();
-        for (CaseOutcome row : closed) {
+        for (CaseOutcome row : closed.stream().filter(row -> row.region() != null).toList()) {
             boolean back = byPatient.get(row.patientId()).stream().anyMatch(later -> later.region() == row.region() && later.openedOn().isAfter(row.closedOn())
                     && ChronoUnit.DAYS.between(row.closedOn(), later.openedOn()) <= definitions.recurrenceDays());
             again += back ? 1 : 0;
             known += back || !row.closedOn().plusDays(definitions.recurrenceDays()).isAfter(today) ? 1 : 0;
         }
-        share("recurrence", again, known, closed().size() - known);
-    }
-
-    private List<CaseOutcome> closed() {
-        return rows.stream().filter(row -> row.closedOn() != null).sorted(Comparator.comparingLong(CaseOutcome::caseId)).toList();
+        share("recurrence", again, known, closed.size() - known);
     }
 
     private void share(String key, int met, int of, int unknown) {

@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hibernate.Session;
 
-/** What the quality indicators need beyond the sums of the cases: flags, letters, findings and notes of the chosen cases, in six queries. */
+/** What the quality indicators need beyond the sums of the cases: flags, letters, findings and notes of the chosen cases, in five queries. */
 @ApplicationScoped
 class QualityRecords {
 
@@ -31,8 +31,8 @@ class QualityRecords {
     record Agreed(LocalDate agreedOn, LocalDate doneOn) {
     }
 
-    /** All of it; {@code booked} are visits whose day has come and that were not cancelled in time. */
-    record Found(List<UrgentFlag> flags, List<SentLetter> letters, List<Agreed> agreed, int booked, int missed, int overrides, int unsigned) {
+    /** All of it. */
+    record Found(List<UrgentFlag> flags, List<SentLetter> letters, List<Agreed> agreed, int overrides, int unsigned) {
     }
 
     private interface Maker<T> {
@@ -42,33 +42,28 @@ class QualityRecords {
     @Inject
     EntityManager db;
 
-    Found of(Selection selection, LocalDate today, Instant unsignedBefore) {
+    Found of(Selection selection, Instant unsignedBefore) {
         List<Object> chosen = new ArrayList<>();
-        String which = "(select case_file_id from case_outcome" + selection.where(chosen) + ")";
+        String which = " and exists (select 1 from case_outcome" + selection.where(chosen) + " and case_outcome.case_file_id = ";
         return db.unwrap(Session.class).doReturningWork(connection -> {
             List<UrgentFlag> flags = rows(connection, "select f.found_urgency, f.raised_at, (select min(c.called_at) from red_flag_call c where c.case_file_id ="
                     + " f.case_file_id and c.called_at >= cast(f.raised_at as date)), f.seen_on from red_flag f where f.found_urgency in ('EMERGENCY_NOW', 'SAME_DAY',"
-                    + " 'URGENT_2_WEEKS') and f.case_file_id in " + which, chosen,
+                    + " 'URGENT_2_WEEKS')" + which + "f.case_file_id)", chosen,
                     row -> new UrgentFlag(row.getString(1), local(row, 2), row.getTimestamp(3) == null ? null : row.getTimestamp(3).toLocalDateTime().toLocalDate(), day(row, 4)));
             List<SentLetter> letters = rows(connection, "select l.kind, (select min(e.happened_on) from letter_event e where e.letter_id = l.id and e.kind = 'SENT'),"
                     + " (select max(a.assessed_on) from workplace_assessment a where a.case_file_id = l.case_file_id and a.assessed_on <= (select min(e.happened_on)"
                     + " from letter_event e where e.letter_id = l.id and e.kind = 'SENT')), (select min(e.happened_on) from letter_event e where e.letter_id = l.id"
                     + " and e.kind in ('AGREED', 'DECLINED_TO_SEE', 'CHANGES_ASKED', 'DISAGREED')) from letter l where l.employer_id is not null and exists (select 1"
-                    + " from letter_event e where e.letter_id = l.id and e.kind = 'SENT') and l.case_file_id in " + which, chosen,
+                    + " from letter_event e where e.letter_id = l.id and e.kind = 'SENT')" + which + "l.case_file_id)", chosen,
                     row -> new SentLetter(row.getString(1).equals("employer_report"), day(row, 2), day(row, 3), day(row, 4)));
-            List<Agreed> agreed = rows(connection, "select agreed_on, done_on from workplace_finding where agreed_on is not null and case_file_id in " + which, chosen,
+            List<Agreed> agreed = rows(connection, "select agreed_on, done_on from workplace_finding f where f.agreed_on is not null" + which + "f.case_file_id)", chosen,
                     row -> new Agreed(day(row, 1), day(row, 2)));
-            List<Object> withToday = new ArrayList<>(List.of(today));
-            withToday.addAll(chosen);
-            int[] visits = rows(connection, "select count(*), coalesce(sum(case when attendance in ('MISSED', 'LATE_CANCELLED') then 1 else 0 end), 0) from visit"
-                    + " where visited_on <= ? and attendance in ('ATTENDED', 'MISSED', 'LATE_CANCELLED') and case_file_id in " + which, withToday,
-                    row -> new int[] {row.getInt(1), row.getInt(2)}).get(0);
-            int overrides = count(connection, "select count(*) from disclosure_override o join letter l on l.id = o.letter_id where l.case_file_id in " + which, chosen);
+            int overrides = count(connection, "select count(*) from disclosure_override o join letter l on l.id = o.letter_id where true" + which + "l.case_file_id)", chosen);
             List<Object> withMoment = new ArrayList<>(List.of(OffsetDateTime.ofInstant(unsignedBefore, ZoneOffset.UTC)));
             withMoment.addAll(chosen);
             int unsigned = count(connection, "select count(*) from visit_note n join visit v on v.id = n.visit_id where n.signed_at is null and n.drafted_at < ?"
-                    + " and v.case_file_id in " + which, withMoment);
-            return new Found(flags, letters, agreed, visits[0], visits[1], overrides, unsigned);
+                    + which + "v.case_file_id)", withMoment);
+            return new Found(flags, letters, agreed, overrides, unsigned);
         });
     }
 

@@ -11,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.steadwork.account.Role;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
@@ -46,10 +47,10 @@ class SelectionForm {
         }
     }
 
-    /** Returns clinicians who hold cases, employers with patients, and the regions. Two queries. */
+    /** Returns all who may hold cases, employers with patients, and the regions. Two queries. */
     Offers offers() {
-        List<Option> clinicians = db.createQuery("select distinct a.id, a.displayName from CaseFile c join c.clinician a order by a.displayName, a.id", Object[].class)
-                .getResultStream().map(row -> new Option(row[0].toString(), row[1].toString())).toList();
+        List<Option> clinicians = db.createQuery("select a.id, a.displayName from Account a where a.role in ?1 order by a.displayName, a.id", Object[].class)
+                .setParameter(1, List.of(Role.CLINICIAN, Role.LEAD)).getResultStream().map(row -> new Option(row[0].toString(), row[1].toString())).toList();
         List<Option> employers = db.createQuery("select e.id, e.name from Employer e where exists (select 1 from Patient p where p.employer = e) order by e.name, e.id",
                 Object[].class).getResultStream().map(row -> new Option(row[0].toString(), row[1].toString())).toList();
         List<Option> regions = new ArrayList<>();

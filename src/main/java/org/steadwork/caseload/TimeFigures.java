@@ -240,18 +240,18 @@ final class TimeFigures {
     }
 
     private Section waiting() {
-        List<CaseOutcome> known = rows.stream().filter(TimeFigures::waitKnown).toList();
-        Quantiles waits = Quantiles.of(known.stream().mapToInt(row -> WorkingDays.between(row.referredOn(), row.firstVisitOn())));
+        int[] known = rows.stream().filter(TimeFigures::waitKnown).mapToInt(row -> WorkingDays.between(row.referredOn(), row.firstVisitOn())).toArray();
+        Quantiles waits = Quantiles.of(Arrays.stream(known));
         int[] from = {0, 1, 3, 6, 11};
         String[] names = {"Same day", "1 to 2", "3 to 5", "6 to 10", "11 or more"};
         List<Row> table = new ArrayList<>();
         for (int i = 0; i < from.length; i++) {
             int low = from[i];
             int high = i + 1 < from.length ? from[i + 1] : Integer.MAX_VALUE;
-            int count = (int) known.stream().mapToInt(row -> WorkingDays.between(row.referredOn(), row.firstVisitOn())).filter(days -> days >= low && days < high).count();
-            table.add(new Row(names[i], Cell.count(count), share(count, known.size())));
+            int count = (int) Arrays.stream(known).filter(days -> days >= low && days < high).count();
+            table.add(new Row(names[i], Cell.count(count), share(count, known.length)));
         }
-        table.add(new Row("Not known", Cell.count(rows.size() - known.size()), Cell.none("–")));
+        table.add(new Row("Not known", Cell.count(rows.size() - known.length), Cell.none("–")));
         String words = waits.count() < definitions.fewestForARate() ? "Known for " + waits.count() + (waits.count() == 1 ? " case" : " cases")
                 + ", so no median is shown. The day of the referral is entered where the case is described."
                 : "Median " + Cell.median(waits.median().orElseThrow()).shown() + " working days, middle half " + Cell.median(waits.at(0.25).orElseThrow()).shown() + " to "

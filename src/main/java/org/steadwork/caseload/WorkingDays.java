@@ -1,11 +1,13 @@
 package org.steadwork.caseload;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
 /** Days from Monday to Friday; public holidays are not known here. */
 final class WorkingDays {
+
+    private static final int SATURDAY = 6;
+    private static final int SUNDAY = 7;
 
     private WorkingDays() {
     }
@@ -17,10 +19,10 @@ final class WorkingDays {
             throw new IllegalArgumentException("The later day must not come first, but the days were " + from + " and " + to);
         }
         int working = (int) (days / 7 * 5);
-        LocalDate day = from.plusDays(days / 7 * 7);
-        while (day.isBefore(to)) {
-            day = day.plusDays(1);
-            working += day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY ? 0 : 1;
+        int weekday = from.getDayOfWeek().getValue();
+        for (int left = (int) (days % 7); left > 0; left--) {
+            weekday = weekday == SUNDAY ? 1 : weekday + 1;
+            working += weekday < SATURDAY ? 1 : 0;
         }
         return working;
     }

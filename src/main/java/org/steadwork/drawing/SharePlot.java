@@ -65,8 +65,8 @@ public final class SharePlot {
         for (int i = 0; i < rows.size(); i++) {
             double y = i * row + (size.stacked() ? 15 : row / 2.0 + 4.5);
             String label = fitted(rows.get(i).label(), size.stacked() ? size.width - TextWidth.of(rows.get(i).note(), 13, false) - 12 : left - 12);
-            text.open("text", "class", "t-b", "x", 0, "y", y).text(label).close();
-            text.open("text", "x", size.width, "y", y, "text-anchor", "end").text(rows.get(i).note()).close();
+            text.open("text", "class", "t-b halo", "x", 0, "y", y).text(label).close();
+            text.open("text", "class", "halo", "x", size.width, "y", y, "text-anchor", "end").text(rows.get(i).note()).close();
         }
         text.close();
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + (plot + FOOT)
