@@ -5,8 +5,10 @@ import jakarta.inject.Inject;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.Visits;
 import org.steadwork.web.Dates;
@@ -41,10 +43,16 @@ public class DischargeBars {
         List<String> bars = new ArrayList<>();
         lastAttended.flatMap(day -> screen(day, latest)).ifPresent(bars::add);
         Instant accepted = calls.latestAccepted(file.id());
-        all.stream().filter(flag -> flag.holdsDischarge(accepted)).forEach(flag -> bars.add("Red flag open: " + Initial.large(flag.name())
-                + (flag.certain() ? "" : ": not known") + ", " + flag.urgency().label()
-                + ". Close it, or record the call in which the receiver took the patient over."));
+        List<Flag> holding = all.stream().filter(flag -> flag.holdsDischarge(accepted)).sorted(Comparator.comparing(Flag::urgency).reversed()).toList();
+        if (!holding.isEmpty()) {
+            bars.add("Not closed yet: " + holding.stream().map(DischargeBars::words).collect(Collectors.joining("; "))
+                    + ". Close each red flag, or record the call in which the receiver took the patient over.");
+        }
         return bars;
+    }
+
+    private static String words(Flag flag) {
+        return Initial.small(flag.name()) + (flag.certain() ? "" : ", not known") + " (" + flag.urgency().label() + ")";
     }
 
     /** Nobody can be asked after the last visit, so its screen counts. */
