@@ -16,6 +16,7 @@ create table worklist_entry (
     mark varchar(10) not null,
     href varchar(200) not null,
     facts text not null,
+    put_off_until date,
     first_seen_at timestamp(6) with time zone not null,
     cleared_on date,
     cleared_at timestamp(6) with time zone,

@@ -44,7 +44,7 @@ class EntryChanges {
     /** @param seenEvent the last line of the audit trail that the list knew of: what cleared an entry was done after it */
     void apply(Asking.Told told, CaseScope scope, LocalDate today, Instant now, long seenEvent) {
         Map<Key, WorklistEntry> standing = new HashMap<>();
-        scope.bind(db.createQuery("select e from WorklistEntry e join e.caseFile c where e.clearedOn is null and " + scope.any("c"), WorklistEntry.class)).getResultList()
+        scope.bind(db.createQuery("from WorklistEntry e where e.clearedOn is null and " + scope.any("e.caseFile"), WorklistEntry.class)).getResultList()
                 .forEach(entry -> standing.put(Key.of(entry), entry));
         Map<Key, Attention.Entry> coming = new HashMap<>();
         for (Attention.Entry entry : told.entries()) {

@@ -19,10 +19,15 @@ record Filter(Whose whose, String rule, Long caseId, int page) {
         }
     }
 
+    /** The join to case {@code c}, where the condition needs it. */
+    String join() {
+        return whose.all() ? "" : " join e.caseFile c";
+    }
+
     /** The condition on entry {@code e} and its case {@code c}. */
     String where() {
         return (whose.all() ? "" : " and (c.clinician.id = :clinician or e.urgency = org.steadwork.casefile.Attention.Urgency.NOW)")
-                + (rule.isEmpty() ? "" : " and e.rule = :rule") + (caseId == null ? "" : " and c.id = :case");
+                + (rule.isEmpty() ? "" : " and e.rule = :rule") + (caseId == null ? "" : " and e.caseFile.id = :case");
     }
 
     <T> TypedQuery<T> bind(TypedQuery<T> query) {

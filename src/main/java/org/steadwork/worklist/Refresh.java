@@ -27,7 +27,7 @@ class Refresh {
 
     private static final Logger LOG = Logger.getLogger(Refresh.class);
     /** Lines of the trail looked at once more, since one with a lower number may be stored a moment later. */
-    private static final int OVERLAP = 200;
+    private static final int OVERLAP = 100;
     /** From so many changed cases on, looking at all of them is the simpler question. */
     private static final int MANY = 500;
     private static final int TRIES = 2;

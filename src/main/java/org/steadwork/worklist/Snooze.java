@@ -79,6 +79,7 @@ public class Snooze {
         level = entry.level();
         snoozedBy = by;
         snoozedAt = now;
+        entry.putOff(backOn);
     }
 
     /** Ends it; {@code by} is null where no person did. */
@@ -86,6 +87,7 @@ public class Snooze {
         if (!open()) {
             throw new IllegalStateException("This entry is on the list again already");
         }
+        entry.onTheListAgain();
         endedAt = now;
         endedBy = by;
         endedWhy = why;

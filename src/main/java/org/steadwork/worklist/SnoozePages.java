@@ -5,7 +5,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -81,8 +80,7 @@ class SnoozePages {
         } catch (StaleVersionException stale) {
             return Answers.conflict(page(view, form.conflictsWith(Form.empty(), stale.stored())));
         }
-        // two who put it off at once, or a look that finds it worse, collide here
-        db.lock(found, LockModeType.OPTIMISTIC_FORCE_INCREMENT);
+        // it changes the entry too: two who put it off at once, or a look that finds it worse, collide
         db.persist(new Snooze(found, back, reason, account.get(), Instant.now(clock)));
         audit.record("put off on Today", found.caseFile().patient().id(), found.caseFile().id(), "entry " + entry + " until " + back);
         return Answers.seeOther("/");

@@ -22,7 +22,6 @@ class Team {
 
     private static final Set<String> UNSIGNED = Set.of("note_unsigned", "red_flag_screen_unsigned", "letter_unsigned", "letter_unsigned_at_once");
     private static final String OVERDUE = "review_overdue";
-    private static final String PUT_OFF = "exists (select 1 from Snooze s where s.entry = e and s.endedAt is null and s.backOn > :today)";
 
     @Inject
     EntityManager db;
@@ -44,8 +43,7 @@ class Team {
     /** Returns a row for each clinician, and for whoever else has open cases. */
     List<TeamRow> on(LocalDate today) {
         Map<Long, Long> cases = counts("select c.clinician.id, count(c) from CaseFile c where c.closedOn is null group by c.clinician.id", Map.of());
-        Map<Long, Long> snoozed = counts("select c.clinician.id, count(e) from WorklistEntry e join e.caseFile c where e.clearedOn is null and " + PUT_OFF
-                + " group by c.clinician.id", Map.of("today", today));
+        Map<Long, Long> snoozed = counts("select c.clinician.id, count(e) from WorklistEntry e join e.caseFile c where e.clearedOn is null and e.putOffUntil > :today group by c.clinician.id", Map.of("today", today));
         LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         Map<Long, Long> visits = counts("select c.clinician.id, count(v) from Visit v join v.caseFile c where v.visitedOn between :monday and :sunday"
                 + " and v.attendance <> :cancelled group by c.clinician.id", Map.of("monday", monday, "sunday", monday.plusDays(6), "cancelled", Attendance.CANCELLED));
@@ -64,8 +62,8 @@ class Team {
         Map<Long, Figures> figures = new HashMap<>();
         db.createQuery("select c.clinician.id, sum(case when e.urgency = :now then 1 else 0 end), sum(case when e.urgency = :due then 1 else 0 end),"
                         + " sum(case when e.urgency = :soon then 1 else 0 end), min(e.since), sum(case when e.rule in :unsigned and e.since < :today then 1 else 0 end),"
-                        + " sum(case when e.rule = :overdue then 1 else 0 end) from WorklistEntry e join e.caseFile c where e.clearedOn is null and not " + PUT_OFF
-                        + " group by c.clinician.id", Object[].class).setParameter("now", Attention.Urgency.NOW).setParameter("due", Attention.Urgency.TODAY)
+                        + " sum(case when e.rule = :overdue then 1 else 0 end) from WorklistEntry e join e.caseFile c where e.clearedOn is null"
+                        + " and (e.putOffUntil is null or e.putOffUntil <= :today) group by c.clinician.id", Object[].class).setParameter("now", Attention.Urgency.NOW).setParameter("due", Attention.Urgency.TODAY)
                 .setParameter("soon", Attention.Urgency.SOON).setParameter("unsigned", UNSIGNED).setParameter("overdue", OVERDUE).setParameter("today", today).getResultList()
                 .forEach(row -> figures.put((Long) row[0], new Figures(number(row[1]), number(row[2]), number(row[3]), (LocalDate) row[4], number(row[5]), number(row[6]))));
         return figures;

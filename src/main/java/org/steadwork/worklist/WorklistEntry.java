@@ -81,6 +81,10 @@ public class WorklistEntry {
     @Column(columnDefinition = "text")
     private Map<String, String> facts;
 
+    /** The day on which it stands on the list again, while somebody has put it off; the {@link Snooze} says who and why. */
+    @Column(name = "put_off_until")
+    private LocalDate putOffUntil;
+
     @Column(name = "first_seen_at")
     private Instant firstSeenAt;
 
@@ -128,6 +132,14 @@ public class WorklistEntry {
         clearedAct = null;
         firstSeenAt = now;
         says(told);
+    }
+
+    void putOff(LocalDate until) {
+        putOffUntil = until;
+    }
+
+    void onTheListAgain() {
+        putOffUntil = null;
     }
 
     /** @param act what was done in the case since it was last seen, or null when nothing was */

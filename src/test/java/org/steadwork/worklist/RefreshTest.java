@@ -49,7 +49,12 @@ class RefreshTest {
     Statements statements;
 
     private Worklist list(long caseId) {
-        return worklists.on(TODAY, new Filter(new Whose(null, Whose.ALL), "", caseId, 1));
+        return on(new Filter(new Whose(null, Whose.ALL), "", caseId, 1));
+    }
+
+    /** In a session of its own, as each request has one. */
+    private Worklist on(Filter filter) {
+        return QuarkusTransaction.requiringNew().call(() -> worklists.on(TODAY, filter));
     }
 
     private static WorklistEntry cleared(Worklist list, String rule) {
@@ -146,17 +151,17 @@ class RefreshTest {
     void pagesReachEveryEntryOnce() {
         Stream.of("One", "Two", "Three").forEach(name -> cases.open("Paged-" + name));
         Filter whole = new Filter(new Whose(null, Whose.ALL), "review_none", null, 1);
-        Worklist all = worklists.on(TODAY, whole);
+        Worklist all = on(whole);
         Worklists itself = ClientProxy.unwrap(worklists);
         int before = itself.pageSize;
         itself.pageSize = 2;
         try {
-            int pages = worklists.on(TODAY, whole).pages();
+            int pages = on(whole).pages();
             assertEquals((all.count() + 1) / 2, pages);
             List<Long> reached = Stream.iterate(1, page -> page <= pages, page -> page + 1)
-                    .flatMap(page -> worklists.on(TODAY, new Filter(whole.whose(), whole.rule(), null, page)).rows().stream()).map(WorklistEntry::id).toList();
+                    .flatMap(page -> on(new Filter(whole.whose(), whole.rule(), null, page)).rows().stream()).map(WorklistEntry::id).toList();
             assertEquals(all.rows().stream().map(WorklistEntry::id).toList(), reached);
-            assertEquals(pages, worklists.on(TODAY, new Filter(whole.whose(), whole.rule(), null, 99_999)).filter().page(), "beyond the last stands the last");
+            assertEquals(pages, on(new Filter(whole.whose(), whole.rule(), null, 99_999)).filter().page(), "beyond the last stands the last");
         } finally {
             itself.pageSize = before;
         }
@@ -166,7 +171,7 @@ class RefreshTest {
     void oneSeesOnesOwnCasesAndWhatIsForNowInAll() {
         long theirs = cases.open("Mine-Not");
         cases.flag(theirs, cases.screen(theirs, TODAY, "POSITIVE", "", true), "SAME_DAY", TODAY);
-        Worklist mine = worklists.on(TODAY, new Filter(new Whose(accounts.of(Role.LEAD).id(), Whose.MINE), "", theirs, 1));
+        Worklist mine = on(new Filter(new Whose(accounts.of(Role.LEAD).id(), Whose.MINE), "", theirs, 1));
         assertEquals(List.of("red_flag_call"), mine.rows().stream().map(WorklistEntry::rule).toList());
         Visitor lead = accounts.visitor(Role.LEAD);
         assertEquals(List.of("mine"), lead.open("/?who=mine").select("#who option[selected]").eachAttr("value"));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -30,7 +31,8 @@ class SnoozeTest {
     TestAccounts accounts;
 
     private Worklist list(long caseId, LocalDate day) {
-        return worklists.on(day, new Filter(new Whose(null, Whose.ALL), "", caseId, 1));
+        // in a session of its own, as each request has one
+        return QuarkusTransaction.requiringNew().call(() -> worklists.on(day, new Filter(new Whose(null, Whose.ALL), "", caseId, 1)));
     }
 
     private WorklistEntry entry(long caseId, String rule) {
@@ -78,7 +80,7 @@ class SnoozeTest {
     }
 
     private List<Snooze> trail(WorklistEntry entry) {
-        return worklists.snoozes(entry);
+        return QuarkusTransaction.requiringNew().call(() -> worklists.snoozes(entry));
     }
 
     @Test
