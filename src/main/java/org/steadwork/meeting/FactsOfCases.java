@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.CaseScope;
 import org.steadwork.casefile.Visit;
 import org.steadwork.casefile.WorkPlanStep;
 import org.steadwork.casefile.WorkStatus;
@@ -58,7 +59,7 @@ class FactsOfCases {
 
     /** Returns the facts of every open case on a day, in the order of the cases' numbers. */
     Map<CaseFile, CaseFacts> ofOpenCases(LocalDate today) {
-        Map<CaseFile, List<MeasureCourse>> courses = measures.ofOpenCases();
+        Map<CaseFile, List<MeasureCourse>> courses = measures.ofOpenCases(CaseScope.all());
         Map<Long, List<Visit>> visits = by(Visit::caseFile, list("from Visit x join x.caseFile c where c.closedOn is null order by x.visitedOn, x.number", Visit.class));
         Map<Long, List<Flag>> flags = by(Flag::caseFile, list("from Flag x join x.caseFile c where c.closedOn is null order by x.raisedAt, x.id", Flag.class));
         Map<Long, List<RedFlagScreen>> screens = by(RedFlagScreen::caseFile, list("from RedFlagScreen x join x.caseFile c where c.closedOn is null and x.id ="
