@@ -21,6 +21,7 @@ import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
 import org.steadwork.account.Role;
@@ -47,6 +48,12 @@ abstract class DiaryLawContract {
 
     @Inject
     Clock clock;
+
+    /** Everybody works the usual hours again, whatever another test set. */
+    @BeforeEach
+    void usualHours() {
+        QuarkusTransaction.requiringNew().run(() -> db.createQuery("delete from WorkingWeek").executeUpdate());
+    }
 
     private record Known(long caseId, long patientId, String name) {
     }

@@ -15,6 +15,7 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.casefile.Attendance;
@@ -42,6 +43,12 @@ class DiaryPagesTest {
 
     @Inject
     Clock clock;
+
+    /** Everybody works the usual hours again, whatever another test set. */
+    @BeforeEach
+    void usualHours() {
+        QuarkusTransaction.requiringNew().run(() -> db.createQuery("delete from WorkingWeek").executeUpdate());
+    }
 
     private record Known(long caseId, long patientId, String name) {
     }

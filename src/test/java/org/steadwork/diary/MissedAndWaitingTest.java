@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.casefile.Attendance;
@@ -48,6 +49,12 @@ class MissedAndWaitingTest {
 
     @Inject
     Clock clock;
+
+    /** Everybody works the usual hours again, whatever another test set. */
+    @BeforeEach
+    void usualHours() {
+        QuarkusTransaction.requiringNew().run(() -> db.createQuery("delete from WorkingWeek").executeUpdate());
+    }
 
     private record Known(long caseId, long patientId, String name) {
     }

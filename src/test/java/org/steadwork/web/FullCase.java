@@ -150,7 +150,7 @@ public class FullCase {
         parts.put("clinicRoom", number(visitor, "/rooms/(\\d+)\">Change<span class=\"unseen\"> " + room));
         send(visitor, "/diary/clinic/leave/new", Map.of("who", "clinic", "firstOn", "25 Dec 2031", "words", "Closed"));
         parts.put("leave", number(visitor, "/leave/(\\d+)"));
-        parts.put("clinician", number(visitor, "/hours/(\\d+)"));
+        parts.put("clinician", accounts.of(Role.LEAD).id().toString());
         send(visitor, "/diary/waiting/new?patient=" + patient, "/diary/waiting/new", Map.of(), Map.of());
         parts.put("waiting", number(visitor, "/diary/waiting/(\\d+)"));
         visitor.open("/diary/book?patient=" + patient);
