@@ -82,9 +82,9 @@ public class AuditCheck {
         return walk(most);
     }
 
-    /** Returns what the latest check since the start found. */
+    /** Returns what the latest check since the start found; where nothing was sealed then, the last part is looked at now. */
     public Result latest() {
-        return latest;
+        return latest.sound() && latest.to() < latest.from() ? last(checkedAtStart) : latest;
     }
 
     private Result walk(long most) {

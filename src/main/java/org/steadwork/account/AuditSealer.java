@@ -31,7 +31,8 @@ class AuditSealer {
     private static final int BATCH = 1000;
     /** How far back a quick look goes for entries of transactions that took long; the look at the start goes back to the first. */
     private static final long LOOK_BACK = 5000;
-    private static final int UNASKED_ROUNDS = 20;
+    /** Every so many rounds a look goes back to the first, should anything be left. */
+    private static final int ROUNDS_TO_THOROUGH = 20;
 
     @Inject
     DataSource source;
@@ -42,7 +43,7 @@ class AuditSealer {
     @Inject
     AuditAnchor anchor;
 
-    private final ScheduledExecutorService rounds = Executors.newSingleThreadScheduledExecutor(work -> {
+    private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "audit-sealer");
         thread.setDaemon(true);
         return thread;
@@ -51,25 +52,23 @@ class AuditSealer {
     int everySeconds;
 
     private volatile boolean news;
-    private int quiet;
+    private int rounds;
 
     /** Runs after the migrations and before the clinic is greeted. */
     void start(@Observes @Priority(50) StartupEvent event) {
         try {
             anchor.open(head());
-            if (inTransaction(store::waiting) > 0) {
-                sealFrom(0);
-            }
+            sealLeft();
         } catch (SQLException e) {
             LOG.errorf("The audit trail could not be sealed at the start: %s", e.getMessage());
         }
-        rounds.scheduleWithFixedDelay(this::round, everySeconds, everySeconds, TimeUnit.SECONDS);
+        timer.scheduleWithFixedDelay(this::round, everySeconds, everySeconds, TimeUnit.SECONDS);
     }
 
     void stop(@Observes ShutdownEvent event) {
-        rounds.shutdown();
+        timer.shutdown();
         try {
-            rounds.awaitTermination(5, TimeUnit.SECONDS);
+            timer.awaitTermination(5, TimeUnit.SECONDS);
             sealNow();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -85,17 +84,34 @@ class AuditSealer {
 
     /** Seals what is stored by now and returns where the chain ends. */
     TrailHead sealNow() throws SQLException {
-        return sealFrom(-LOOK_BACK);
+        TrailHead head = sealLatest();
+        return sealLeft() ? head() : head;
+    }
+
+    private TrailHead sealLatest() throws SQLException {
+        return sealFrom(inTransaction(store::lastId) - LOOK_BACK);
+    }
+
+    /** Seals what a quick look did not find, from the first on; returns whether there was any. */
+    private boolean sealLeft() throws SQLException {
+        boolean left = inTransaction(store::waiting) > 0;
+        if (left) {
+            sealFrom(Long.MIN_VALUE);
+        }
+        return left;
     }
 
     private void round() {
-        if (!news && ++quiet < UNASKED_ROUNDS) {
+        boolean thorough = ++rounds % ROUNDS_TO_THOROUGH == 0;
+        if (!news && !thorough) {
             return;
         }
         news = false;
-        quiet = 0;
         try {
-            sealNow();
+            sealLatest();
+            if (thorough) {
+                sealLeft();
+            }
         } catch (SQLException | RuntimeException e) {
             news = true;
             LOG.warnf("The audit trail could not be sealed, it is tried again: %s", e.getMessage());
@@ -106,15 +122,14 @@ class AuditSealer {
         return inTransaction(store::lockedHead);
     }
 
-    /** @param from the first number looked at; a negative one counts back from the last */
+    /** @param from the first number looked at */
     private synchronized TrailHead sealFrom(long from) throws SQLException {
-        long first = from < 0 ? Math.max(0, inTransaction(store::lastId) + from) : from;
         boolean more;
         TrailHead head;
         do {
             Round round = inTransaction(db -> {
                 TrailHead before = store.lockedHead(db);
-                List<TrailEntry> entries = store.unsealed(db, first, BATCH);
+                List<TrailEntry> entries = store.unsealed(db, from, BATCH);
                 return new Round(entries.isEmpty() ? before : store.seal(db, before, entries), entries.size());
             });
             head = round.head();

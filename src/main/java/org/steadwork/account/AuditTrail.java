@@ -61,6 +61,12 @@ public class AuditTrail {
         recordAs(account.id(), account.displayName(), action, null, null, detail);
     }
 
+    /** Notes what the product refused somebody who said they were the owner of an account: perhaps it was not them. */
+    @Transactional
+    void recordRefusal(Account account, String action, String detail) {
+        recordAs(account.id(), "Steadwork", action, null, null, account.userName() + ": " + detail);
+    }
+
     private void recordAs(Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail) {
         // to the microsecond, as the database keeps it
         Instant now = Instant.now(clock).truncatedTo(ChronoUnit.MICROS);

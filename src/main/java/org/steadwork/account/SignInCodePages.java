@@ -63,7 +63,7 @@ class SignInCodePages {
             String token = signIns.complete(waiting.get(), "password and code");
             return Response.fromResponse(Answers.seeOther(to)).cookie(cookies.of(token)).build();
         }
-        audit.recordBy(account, "was refused at sign-in", "wrong one-time code");
+        audit.recordRefusal(account, "refused a sign-in", "wrong one-time code");
         if (!sessions.anotherTry(waiting.get())) {
             return Response.fromResponse(Answers.seeOther(WayOn.with("/sign-in", to))).cookie(cookies.ended()).build();
         }

@@ -50,7 +50,7 @@ class SignIns {
     /** Notes a refused try. The name typed is not kept: it may be a password. */
     @Transactional
     void refused(String userName) {
-        accounts.named(userName).ifPresentOrElse(account -> audit.recordBy(account, "was refused at sign-in", "wrong password or account out of use"),
+        accounts.named(userName).ifPresentOrElse(account -> audit.recordRefusal(account, "refused a sign-in", "wrong password, or account out of use"),
                 () -> audit.record("refused a sign-in", null, null, "no account of the name typed"));
     }
 

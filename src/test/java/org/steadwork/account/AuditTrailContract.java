@@ -182,7 +182,7 @@ abstract class AuditTrailContract {
 
     @Test
     void entriesStoredBeforeThereWasAChainAreSealedInOrder() {
-        long first = Long.parseLong(text("select nextval('audit_event_seq')")) - 40; // fifty numbers are ours now
+        long first = -20; // no number of the sequence; also far from where a quick look goes
         for (int i = 0; i < 3; i++) {
             sql("insert into audit_event (id, happened_at, actor, action, detail) values (" + (first + i)
                     + ", timestamp with time zone '2026-11-25 10:00:00+00', 'Of before', 'viewed a thing', 'old " + i + "')");

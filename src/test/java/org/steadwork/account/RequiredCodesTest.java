@@ -28,8 +28,7 @@ class RequiredCodesTest {
     @Inject
     EntityManager db;
 
-    @Inject
-    Clock clock;
+    private final Clock clock = Clock.systemUTC();
 
     @Test
     void theFirstSignInSetsThemUp() {

@@ -28,8 +28,7 @@ class SecondFactorTest {
     @Inject
     EntityManager db;
 
-    @Inject
-    Clock clock;
+    private final Clock clock = Clock.systemUTC();
 
     @Test
     void fromSettingUpToSigningInWithARecoveryCode() {
