@@ -162,7 +162,7 @@ class AppointmentPages {
 
     private TemplateInstance page(Appointment one, Form change, Form form) {
         LocalDate today = LocalDate.now(clock);
-        LocalDate near = DiaryPages.day(change.value("day"), one.day());
+        LocalDate near = Typed.day(change.value("day"), one.day());
         LocalDate from = near.isBefore(today) ? today : near;
         Openings openings = availability.between(from, from.plusDays(DAYS_AHEAD));
         List<Proposal> offered = one.toCome() ? proposals.of(openings, openings.clinicians().stream().filter(who -> who.id().toString().equals(change.value("clinician")))

@@ -74,7 +74,7 @@ final class BookForm {
     }
 
     static Long id(Form form, String field, String label) {
-        Long id = DiaryPages.number(form.value(field).strip());
+        Long id = Typed.number(form.value(field).strip());
         if (id == null) {
             form.error(field, form.has(field) ? label + ": choose one of those offered." : label + " is missing. Choose one.");
         }

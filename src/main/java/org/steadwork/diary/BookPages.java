@@ -83,7 +83,7 @@ class BookPages {
         if (form.hasErrors() || !when.complete()) {
             return Answers.unprocessable(Templates.book(views.of(form, patient, null)));
         }
-        Wish wish = new Wish(patient.id(), file == null ? null : file.id(), DiaryPages.number(form.value("visit")), DiaryPages.number(form.value("waiting")),
+        Wish wish = new Wish(patient.id(), file == null ? null : file.id(), Typed.number(form.value("visit")), Typed.number(form.value("waiting")),
                 kind, when.minutes(), when.clinicianId(), when.room(), when.day(), when.start());
         try {
             long id = desk.book(wish);
@@ -96,7 +96,7 @@ class BookPages {
     }
 
     private Patient patient(Form form) {
-        Long id = DiaryPages.number(form.value("patient").strip());
+        Long id = Typed.number(form.value("patient").strip());
         if (id == null) {
             return null;
         }

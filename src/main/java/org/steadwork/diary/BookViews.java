@@ -64,7 +64,7 @@ class BookViews {
     /** The page with its form as it stands; without a patient, the search and who waits. */
     BookView of(Form form, Patient patient, String q) {
         LocalDate today = LocalDate.now(clock);
-        LocalDate wanted = DiaryPages.day(form.value("day"), today);
+        LocalDate wanted = Typed.day(form.value("day"), today);
         LocalDate from = wanted.minusDays(DAYS_BEFORE).isBefore(today) ? today : wanted.minusDays(DAYS_BEFORE);
         LocalDate middle = wanted.isBefore(today) ? today : wanted;
         Openings openings = availability.between(from, middle.plusDays(DAYS_AFTER));
@@ -115,7 +115,7 @@ class BookViews {
     }
 
     private Account clinician(Openings openings, Form form, LocalDate day, OptionalInt start) {
-        Long id = DiaryPages.number(form.value("clinician").strip());
+        Long id = Typed.number(form.value("clinician").strip());
         Account chosen = openings.clinicians().stream().filter(one -> one.id().equals(id)).findFirst().orElse(null);
         if (chosen != null || start.isEmpty() || start.getAsInt() + DiaryContent.GRID > Span.DAY || id != null) {
             return chosen;

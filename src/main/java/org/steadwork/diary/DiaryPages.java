@@ -8,11 +8,9 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.web.Answers;
-import org.steadwork.web.Dates;
 
 /** The diary of a day, by clinician or by room, and of a week of one of them. The front desk sees all of it; nothing clinical is on it. */
 @Path("/diary")
@@ -32,30 +30,16 @@ class DiaryPages {
 
     @GET
     public Response day(@RestQuery String day, @RestQuery String by, @RestQuery String done) {
-        return Answers.page(Templates.diary(views.day(day(day), "room".equals(by), number(done))));
+        return Answers.page(Templates.diary(views.day(day(day), "room".equals(by), Typed.number(done))));
     }
 
     @GET
     @Path("/week")
     public Response week(@RestQuery String day, @RestQuery String whose, @RestQuery String done) {
-        return Answers.page(Templates.diary(views.week(day(day), whose, number(done))));
+        return Answers.page(Templates.diary(views.week(day(day), whose, Typed.number(done))));
     }
 
     private LocalDate day(String typed) {
-        return day(typed, LocalDate.now(clock));
-    }
-
-    /** Reads the day of an address; what is none leads to today. */
-    static LocalDate day(String typed, LocalDate today) {
-        try {
-            return typed == null || typed.isBlank() ? today : Dates.parse(typed);
-        } catch (DateTimeException e) {
-            return today;
-        }
-    }
-
-    /** Reads a number of an address; what is none is nothing. */
-    static Long number(String typed) {
-        return typed != null && typed.matches("\\d{1,15}") ? Long.valueOf(typed) : null;
+        return Typed.day(typed, LocalDate.now(clock));
     }
 }

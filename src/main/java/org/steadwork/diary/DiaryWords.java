@@ -1,8 +1,10 @@
 package org.steadwork.diary;
 
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
 import java.util.Locale;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.diary.rules.ClinicTime;
@@ -14,6 +16,10 @@ final class DiaryWords {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private DiaryWords() {
+    }
+
+    static String day(DayOfWeek day) {
+        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     static String place(Place place) {

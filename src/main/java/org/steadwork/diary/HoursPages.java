@@ -12,7 +12,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.DayOfWeek;
-import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -82,7 +81,7 @@ class HoursPages {
                     typed.put(day, spans);
                 }
             } catch (IllegalArgumentException e) {
-                form.error(field(day), "Hours of " + name(day) + " must look like 9:00-12:30, 13:30-17:00, in steps of " + DiaryContent.GRID
+                form.error(field(day), "Hours of " + DiaryWords.day(day) + " must look like 9:00-12:30, 13:30-17:00, in steps of " + DiaryContent.GRID
                         + " minutes and without overlap; empty for no visits.");
             }
         }
@@ -121,14 +120,10 @@ class HoursPages {
     }
 
     private static TemplateInstance page(Account account, WorkingWeek week, Form form) {
-        return Templates.hours(account, week != null, Arrays.stream(DayOfWeek.values()).map(day -> new Weekday(field(day), name(day))).toList(), form);
+        return Templates.hours(account, week != null, Arrays.stream(DayOfWeek.values()).map(day -> new Weekday(field(day), DiaryWords.day(day))).toList(), form);
     }
 
     private static String field(DayOfWeek day) {
         return day.name().toLowerCase(Locale.ROOT);
-    }
-
-    static String name(DayOfWeek day) {
-        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 }

@@ -105,7 +105,7 @@ class WaitingPages {
     @GET
     @Path("/new")
     public Response add(@RestQuery String patient) {
-        Long id = DiaryPages.number(patient);
+        Long id = Typed.number(patient);
         Patient who = id == null ? null : patients.withAll(id).orElseThrow(NotFoundException::new);
         if (who == null) {
             return Answers.seeOther("/diary/book");
@@ -120,7 +120,7 @@ class WaitingPages {
     @Transactional
     public Response addPosted() {
         Form form = posted.read();
-        Long id = DiaryPages.number(form.value("patient").strip());
+        Long id = Typed.number(form.value("patient").strip());
         Patient who = id == null ? null : patients.withAll(id).orElseThrow(NotFoundException::new);
         if (who == null) {
             form.error("patient", "Choose the patient first.");
