@@ -111,7 +111,8 @@ class FullCase {
     private static void meeting(Visitor visitor, String path, Map<String, String> parts) {
         String caseFile = path.substring("/cases/".length());
         String number = visitor.open(path).select(".rail__id").text().replaceAll(".*File ", "");
-        send(visitor, "/meetings/new", Map.of());
+        String notes = first(visitor.open("/meetings/new"), "select[name=notes] option:not([value=''])");
+        send(visitor, "/meetings/new", Map.of("notes", notes));
         parts.put("meeting", visitor.at().getPath().replaceAll("\\D", ""));
         parts.put("caseFile", caseFile);
         String meeting = "/meetings/" + parts.get("meeting");
