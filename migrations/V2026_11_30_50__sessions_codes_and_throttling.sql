@@ -7,7 +7,8 @@ alter table sign_in_session add column browser varchar(60);
 alter table sign_in_session add column awaiting varchar(20);
 alter table sign_in_session add column wrong_codes integer not null;
 alter table sign_in_session add constraint sign_in_session_id_once unique (id);
-alter table sign_in_session add constraint sign_in_session_awaiting_known check (awaiting in ('CODE', 'ENROLMENT'));
+alter table sign_in_session add constraint sign_in_session_awaiting_known check (
+    case awaiting when 'CODE' then 1 when 'ENROLMENT' then 1 else case when awaiting is null then 1 else 0 end end = 1);
 
 -- The second factor: the key of the one-time codes, when it was confirmed, and the last time step that was taken.
 alter table account add column code_key varchar(300);

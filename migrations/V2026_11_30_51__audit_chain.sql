@@ -1,6 +1,4 @@
 alter table audit_event add column address varchar(60);
-create index audit_event_happened on audit_event (happened_at);
-create index audit_event_account on audit_event (account_id, id);
 
 -- One link a sealed entry. Entries themselves are never touched again; those of before are sealed at the next start.
 create table audit_seal (
