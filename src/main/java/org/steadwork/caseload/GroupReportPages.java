@@ -104,6 +104,9 @@ class GroupReportPages {
         Form form = posted.read();
         Account signer = account.get();
         Optional<GroupReport> stored = reports.of(employer, asked);
+        if (stored.flatMap(reports::signed).isPresent()) {
+            return Answers.conflict(page(employer, asked, form, SIGNED_MEANWHILE));
+        }
         if (!signer.hasPassword(form.value("password"))) {
             form.error("password", "The password is not right. Type the password you sign in with.");
         }

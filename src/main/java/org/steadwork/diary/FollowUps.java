@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.Attendance;
 import org.steadwork.casefile.Visit;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.diary.rules.MissedVisit;
 import org.steadwork.obstacle.ObstacleAnswer;
 import org.steadwork.obstacle.ObstacleAnswers;
@@ -30,6 +31,9 @@ import org.steadwork.web.Initial;
 class FollowUps {
 
     private static final String SELF_HARM = "of_self_harm";
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     EntityManager db;
@@ -110,7 +114,7 @@ class FollowUps {
         MissedContent.Words words = content.words(step);
         Missed said = new Missed(patient, visit, appointment, day, facts, step, words.label(), "", tries);
         return new Missed(patient, visit, appointment, day, facts, step, words.label(),
-                filled(account.clinician() ? words.clinician() : words.desk(), said, urgentReason), tries);
+                filled(account.clinician() && (visit == null || access.opens(visit.caseFile().id())) ? words.clinician() : words.desk(), said, urgentReason), tries);
     }
 
     private String filled(String words, Missed missed, String urgentReason) {

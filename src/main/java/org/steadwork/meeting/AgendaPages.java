@@ -124,6 +124,9 @@ class AgendaPages {
         Agenda agenda = agendas.of(open);
         String chosen = form.value("case").strip();
         Optional<CaseFile> file = agenda.rows().stream().map(Agenda.Row::file).filter(one -> chosen.equals(String.valueOf(one.id()))).findFirst();
+        if (agenda.rows().isEmpty()) {
+            return Shut.answer(open, form, "No case is on the agenda any more: somebody took the last one off.");
+        }
         if (file.isEmpty()) {
             form.error("case", "The case to take off is missing, or is not on the agenda any more. Choose one.");
         }

@@ -111,7 +111,8 @@ class CaseMeetingPages {
         Form form = posted.read();
         String field = "settle" + ask;
         if (!asked.open()) {
-            form.error(field, "It was settled already: " + asked.settledHow());
+            String typed = form.value(field).strip();
+            form.error("settled", "It was settled already: " + asked.settledHow() + "." + (typed.isEmpty() ? "" : " You typed: “" + typed + "”"));
             return Answers.conflict(page(file, form));
         }
         String why = form.requiredText(field, "The reason", 500);

@@ -114,6 +114,11 @@ class CaseSheet {
                 actions.stream().filter(one -> !one.meeting().id().equals(id)).filter(MeetingAction::open).toList(), people(), today, back);
     }
 
+    /** A field of a decision or an action, which are for the clinicians of the clinic alone. */
+    private static boolean ofAnOutcome(String field) {
+        return field.matches("[da]\\d*-.*");
+    }
+
     List<Option> people() {
         return accounts.all().stream().filter(Account::active).map(one -> new Option(String.valueOf(one.id()), one.displayName())).toList();
     }
@@ -123,6 +128,10 @@ class CaseSheet {
         Optional<View> view = view(meeting, file, back);
         if (view.isEmpty()) {
             return Answers.seeOther("/meetings/" + meeting.id());
+        }
+        Room room = view.get().row().room();
+        if (status != 200 && typed != null && (room.heldBack() || !room.clinicians() && typed.fields().stream().anyMatch(CaseSheet::ofAnOutcome))) {
+            return Shut.answer(meeting, typed, "Guests came into the room meanwhile, and the page does not show this while they are there. Ask them to leave, or write it down after the meeting.");
         }
         Form form = CaseOutcomeForm.show(view.get());
         if (typed != null) {

@@ -10,6 +10,7 @@ import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.outcome.Instruments;
 import org.steadwork.outcome.Scores;
 import org.steadwork.outcome.scoring.Instrument;
@@ -24,6 +25,9 @@ import org.steadwork.web.Form;
 class IncomingStore {
 
     private static final String PAIN_NOW = "nprs_now";
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     Patients patients;
@@ -51,7 +55,7 @@ class IncomingStore {
      * @return the patient; empty when something is wrong, which then stands in the form
      */
     Optional<Long> store(PatientIntake.Read read, Long known, IncomingForm typed, Form form, LocalDate today) {
-        CaseFile open = known == null ? null : cases.ofPatient(known).stream().filter(CaseFile::open).max(Comparator.comparing(CaseFile::openedOn)).orElse(null);
+        CaseFile open = known == null ? null : cases.ofPatient(known).stream().filter(file -> file.open() && access.opens(file.id())).max(Comparator.comparing(CaseFile::openedOn)).orElse(null);
         if (known != null && !typed.ratings().isEmpty()) {
             check(open, typed.ratings(), form);
             if (form.hasErrors()) {
