@@ -41,7 +41,7 @@ create table taken_slot (
     appointment_id bigint not null,
     constraint taken_slot_once primary key (what, whose_id, taken_on, cell),
     constraint taken_slot_appointment_fk foreign key (appointment_id) references appointment (id),
-    constraint taken_slot_known check (what in ('clinician', 'room', 'patient')),
+    constraint taken_slot_known check (case what when 'clinician' then 1 when 'room' then 1 when 'patient' then 1 else 0 end = 1),
     constraint taken_slot_within_a_day check (cell >= 0 and cell < 288)
 );
 create index taken_slot_appointment on taken_slot (appointment_id);

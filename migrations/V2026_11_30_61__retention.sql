@@ -25,7 +25,7 @@ create table person_removal (
     ground varchar(30) not null,
     rows_removed bigint not null,
     constraint person_removal_pk primary key (id),
-    constraint person_removal_ground_known check (ground in ('PERIOD_OVER', 'ASKED', 'REGISTERED_WRONGLY'))
+    constraint person_removal_ground_known check (case ground when 'PERIOD_OVER' then 1 when 'ASKED' then 1 when 'REGISTERED_WRONGLY' then 1 else 0 end = 1)
 );
 
 -- What statistics keep of removed cases: counts by year and ending, no row of a person.
