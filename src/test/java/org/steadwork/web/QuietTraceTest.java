@@ -24,7 +24,6 @@ class QuietTraceTest {
 
     @Inject
     EntityManager db;
-    AgroalDataSource source;
 
     @Test
     void kindsCodesAndPlacesStayAndWordsGo() {
