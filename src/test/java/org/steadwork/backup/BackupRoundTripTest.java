@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.smallrye.config.PropertiesConfigSource;
+import io.smallrye.config.SmallRyeConfigBuilder;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -20,10 +24,12 @@ import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.microprofile.config.Config;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.storage.Migrations;
+import org.steadwork.storage.SchemaVersion;
 import org.steadwork.tables.Sequences;
 import org.steadwork.tables.Snapshot;
 
@@ -111,6 +117,35 @@ class BackupRoundTripTest {
         }
     }
 
+    /** The backup of an older program comes into its own schema first and is then brought to today's. */
+    @Test
+    void anOlderBackupIsBroughtUpToDateAndANewerOneRefused() throws Exception {
+        String old = SmallClinic.url(folder, "old");
+        Migrations.carried().migrate(old, "", "", "2026.11.25.03");
+        try (Connection db = DriverManager.getConnection(old)) {
+            SmallClinic.addLead(db);
+            SmallClinic.addPatient(db, 1);
+        }
+        Path file = backup(old, "", "", "old.backup");
+        Path data = folder.resolve("data");
+        assertEquals(0, RestoreCommand.run(config(data), List.of(file.toString()), new PrintStream(OutputStream.nullOutputStream())));
+        try (Connection there = DriverManager.getConnection(SmallClinic.url(data, "clinic")); Connection here = DriverManager.getConnection(old)) {
+            assertEquals(RowByRow.of(here).get("patient"), RowByRow.of(there).get("patient"));
+            assertEquals(Migrations.carried().last(), SchemaVersion.of(there).orElseThrow());
+        }
+        try (Connection db = DriverManager.getConnection(old)) {
+            db.createStatement().execute("update flyway_schema_history set \"version\" = '2099.01.01.01' where \"version\" = '2026.11.25.03'");
+        }
+        Path newer = backup(old, "", "", "newer.backup");
+        assertRefused("newer Steadwork", () -> RestoreCommand.run(config(folder.resolve("elsewhere")), List.of(newer.toString()), System.out));
+        assertFalse(Files.exists(folder.resolve("elsewhere")), "something was touched");
+    }
+
+    private static Config config(Path data) {
+        return new SmallRyeConfigBuilder().withSources(new PropertiesConfigSource(Map.of("quarkus.datasource.jdbc.url", SmallClinic.url(data, "clinic"), "steadwork.demo", "false",
+                "steadwork.data-folder", data.toString(), "steadwork.database", "clinic", BackupKey.SETTING, "a key that is only for this test"), "test", 100)).build();
+    }
+
     @Test
     void nothingGoesIntoADatabaseThatHoldsSomething() throws Exception {
         Path file = backup(url, "", "", "full.backup");
@@ -145,7 +180,7 @@ class BackupRoundTripTest {
         byte[] whole = Files.readAllBytes(file);
         new BackupFile(file, KEY).check();
         Random random = new Random(20301204);
-        for (int round = 0; round < 40; round++) {
+        for (int round = 0; round < 20; round++) {
             byte[] changed = whole.clone();
             changed[Seal.HEAD_BYTES + random.nextInt(whole.length - Seal.HEAD_BYTES)] ^= (byte) (1 << random.nextInt(8));
             refused("damaged or cut off", changed);

@@ -27,14 +27,20 @@ public final class SmallClinic {
         Migrations migrations = Migrations.carried();
         migrations.migrate(url, "", "", migrations.last());
         try (Connection db = DriverManager.getConnection(url); Statement sql = db.createStatement()) {
-            sql.execute("insert into account (id, version, user_name, full_name, display_name, role, active, created_at)"
-                    + " values (1, 0, 'mara', 'Mara Invented', 'M. Invented', 'LEAD', true, timestamp with time zone '2030-03-04 05:06:07.123456+02:00')");
+            addLead(db);
             db.setAutoCommit(false);
             for (int id = 1; id <= patients; id++) {
                 addPatient(db, id);
             }
             db.commit();
             sql.execute("alter sequence patient_seq restart with " + (patients + 50));
+        }
+    }
+
+    static void addLead(Connection db) throws SQLException {
+        try (Statement sql = db.createStatement()) {
+            sql.execute("insert into account (id, version, user_name, full_name, display_name, role, active, created_at)"
+                    + " values (1, 0, 'mara', 'Mara Invented', 'M. Invented', 'LEAD', true, timestamp with time zone '2030-03-04 05:06:07.123456+02:00')");
         }
     }
 

@@ -25,7 +25,6 @@ class QuietTraceTest {
 
     @Inject
     EntityManager db;
-    AgroalDataSource source;
 
     @Test
     void kindsCodesAndPlacesStayAndWordsGo() {
