@@ -50,7 +50,7 @@ final class PatientBatch {
         long revision = AuditReaderFactory.get(db).getCurrentRevision(ClinicRevision.class, true).id();
         db.flush();
         Session session = db.unwrap(Session.class);
-        SharedSessionContractImplementor internal = (SharedSessionContractImplementor) session;
+        SharedSessionContractImplementor internal = db.unwrap(SharedSessionContractImplementor.class);
         BeforeExecutionGenerator ids = (BeforeExecutionGenerator) internal.getFactory().getMappingMetamodel().getEntityDescriptor(Patient.class).getGenerator();
         session.doWork(connection -> {
             for (int from = 0; from < forms.size(); from += BATCH) {

