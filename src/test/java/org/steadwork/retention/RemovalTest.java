@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -62,7 +63,8 @@ class RemovalTest {
 
     @BeforeEach
     void aPersonWithSomethingInEveryTable() {
-        family = "Removewell-" + Long.toString(System.nanoTime(), 36);
+        // of letters by chance, so that the people of other tests do not look alike
+        family = new Random().ints(14, 'a', 'z' + 1).mapToObj(Character::toString).collect(Collectors.joining("", "R", ""));
         made = cases.make("Quintessa", family);
         lead = accounts.visitor(Role.LEAD);
         fileNumber = lead.open("/patients/" + made.patient()).select(".head__ask").text();
