@@ -20,10 +20,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import org.hibernate.SessionFactory;
 import org.hibernate.envers.AuditReader;
 import org.hibernate.envers.AuditReaderFactory;
-import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
@@ -32,11 +30,15 @@ import org.steadwork.body.BodyRegion;
 import org.steadwork.people.Patient;
 import org.steadwork.people.Patients;
 import org.steadwork.web.Dates;
+import org.steadwork.web.Statements;
 import org.steadwork.web.TestAccounts;
 import org.steadwork.web.Visitor;
 
 @QuarkusTest
 class SymptomPagesTest {
+
+    @Inject
+    Statements statements;
 
     @Inject
     TestAccounts accounts;
@@ -337,14 +339,8 @@ class SymptomPagesTest {
     }
 
     private long statements(Visitor visitor) {
-        Statistics statistics = db.getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
-        statistics.setStatisticsEnabled(true);
-        statistics.clear();
-        visitor.open(page);
+        long count = statements.during(() -> visitor.open(page));
         assertEquals(200, visitor.status());
-        long count = statistics.getPrepareStatementCount();
-        statistics.setStatisticsEnabled(false);
-        assertTrue(count > 0);
         return count;
     }
 }
