@@ -55,6 +55,9 @@ final class PersonRows {
         }
         Set<Object> found = new LinkedHashSet<>();
         keys.put(table.name(), found);
+        if (!identified(table, owners)) {
+            return; // its rows are found by what they refer to, and nothing refers to them
+        }
         for (Reference owner : owners) {
             collect(table, table.key().get(0), owner, found);
             Table history = tables.historyOf(table).orElse(null);
@@ -62,6 +65,14 @@ final class PersonRows {
                 collect(history, table.key().get(0), owner, found);
             }
         }
+    }
+
+    /**
+     * True when the first column of the key tells a person's rows from others': it is the whole key, or says whose they are. Of a key that begins
+     * with a mere kind it does not, and rows of everybody would be taken.
+     */
+    private boolean identified(Table table, List<Reference> owners) {
+        return table.key().size() == 1 || owners.stream().anyMatch(owner -> link(owner).equals(table.key().get(0)));
     }
 
     private List<Reference> owners(Table table) {
@@ -138,7 +149,7 @@ final class PersonRows {
             return List.of();
         }
         List<Place> places = new ArrayList<>();
-        if (table.has(of.key().get(0))) {
+        if (table.has(of.key().get(0)) && identified(of, owners(of))) {
             places.add(new Place(of.key().get(0), keys.get(of.name())));
         }
         for (Reference owner : owners(of)) {
