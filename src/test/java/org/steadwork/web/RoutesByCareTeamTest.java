@@ -78,8 +78,7 @@ class RoutesByCareTeamTest {
         Visitor visitor = accounts.visitor(stranger);
         visitor.open("/patients/" + made.patient());
         assertFalse(visitor.page().text().contains(SECRET), "the complaint is not shown");
-        visitor.open("/");
-        assertFalse(visitor.page().text().contains("Routledge-Glass"), "nor does Today tell of it");
+        assertFalse(standing(visitor).contains("Routledge-Glass"), "nor does Today tell of it");
         visitor.open(made.path());
         assertEquals(403, visitor.status());
         assertFalse(visitor.page().text().contains(SECRET));
@@ -95,13 +94,20 @@ class RoutesByCareTeamTest {
         assertFalse(visitor.open("/").text().contains("outside its care team"), "only the lead is told");
         lead.open("/clinic/break-glass");
         lead.submit(lead.page().select("tr:contains(Routledge-Glass) form").attr("action"), Map.of());
-        assertFalse(lead.open("/").text().contains("outside its care team"));
+        assertFalse(standing(lead).contains("outside its care team"));
         assertTrue(lead.open("/clinic/audit?action=break-glass&patient=Routledge-Glass").text().contains("1 h: Covering for a colleague"), lead.page().text());
 
         QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery("update break_glass set opened_at = opened_at - interval '2' hour,"
                 + " until_at = until_at - interval '2' hour where case_file_id = ?1").setParameter(1, Long.valueOf(made.caseId())).executeUpdate());
         visitor.open(made.path());
         assertEquals(403, visitor.status(), "after the hour it is closed again");
+    }
+
+    /** What stands on the list of Today: without the visits of the day, whose names the desk sees too, and without what left the list. */
+    private static String standing(Visitor visitor) {
+        visitor.open("/");
+        visitor.page().select("details, section[aria-labelledby=visits]").remove();
+        return visitor.page().text();
     }
 
     @Test
