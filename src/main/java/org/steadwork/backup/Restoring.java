@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.steadwork.tables.Column;
 import org.steadwork.tables.Sequences;
@@ -23,6 +24,8 @@ import org.steadwork.tables.Tables;
 final class Restoring {
 
     private static final int BATCH = 500;
+    /** Tables that a migration puts its own row into; the backup brings that row as it was. */
+    private static final Set<String> BEGUN_BY_MIGRATIONS = Set.of("worklist_state");
 
     private final Connection db;
     private final Tables tables;
@@ -58,7 +61,7 @@ final class Restoring {
 
     private void requireFit(BackupHead head) throws SQLException {
         for (Table table : tables.all()) {
-            if (BackupWriter.count(db, "select count(*) from " + table.name()) > 0) {
+            if (!BEGUN_BY_MIGRATIONS.contains(table.name()) && BackupWriter.count(db, "select count(*) from " + table.name()) > 0) {
                 throw new RefusedBackupException("This database holds a clinic already. A backup is restored into an empty one only; nothing was changed");
             }
         }
@@ -76,6 +79,9 @@ final class Restoring {
 
     private void load(BackupFile file, BackupHead head) throws SQLException {
         for (BackupHead.Part part : head.tables()) {
+            if (BEGUN_BY_MIGRATIONS.contains(part.name())) {
+                clear(part.name());
+            }
             toItself.put(part.name(), new ArrayList<>());
         }
         try (Inserts inserts = new Inserts()) {
@@ -84,6 +90,12 @@ final class Restoring {
         }
         for (BackupHead.Part part : head.tables()) {
             tieToThemselves(part);
+        }
+    }
+
+    private void clear(String table) throws SQLException {
+        try (Statement sql = db.createStatement()) {
+            sql.execute("delete from " + table);
         }
     }
 

@@ -169,8 +169,9 @@ class BackupRoundTripTest {
         String fresh = SmallClinic.url(folder, "fresh");
         Migrations.carried().migrate(fresh, "", "", checked.head().schema());
         try (Connection db = DriverManager.getConnection(fresh)) {
+            Map<String, List<String>> asMigrated = RowByRow.of(db);
             assertRefused("damaged or cut off", () -> Restoring.into(db, backup, checked));
-            assertTrue(RowByRow.of(db).values().stream().allMatch(List::isEmpty));
+            assertSame(asMigrated, RowByRow.of(db));
         }
     }
 
