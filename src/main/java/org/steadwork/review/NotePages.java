@@ -67,7 +67,7 @@ class NotePages {
         Visit visit = visits.numbered(id, number).orElseThrow(NotFoundException::new);
         Optional<VisitNote> stored = notes.of(visit);
         if (stored.isPresent() && stored.get().signed()) {
-            return signed.refused(file, stored.get());
+            return signed.refused(file, stored.get(), posted.read());
         }
         Form form = posted.read();
         boolean signing = form.is("do", "sign");
