@@ -114,7 +114,7 @@ class GroupCountsTest {
         Random random = new Random(11);
         int compared = 0;
         for (int round = 0; round < 60; round++) {
-            List<ReportPerson> people = people(random, 4 + random.nextInt(3), 1, 1);
+            List<ReportPerson> people = people(random, 6 + random.nextInt(5), 1, 1);
             GroupCounts counts = GroupCounts.of(people, FEWEST).orElseThrow();
             Optional<GroupCounts.Protected> region = counts.count(REGION);
             Optional<GroupCounts.Protected> chair = counts.count(CHAIR);

@@ -118,7 +118,7 @@ class GroupReportPagesTest {
         late.post(path, Map.of("csrf-token", List.of(token), "comment", List.of("Later.")));
         assertEquals(409, late.status());
         late.post(path + "/sign", Map.of("csrf-token", List.of(token), "password", List.of(TestAccounts.PASSWORD)));
-        assertEquals(422, late.status(), "the comment differs");
+        assertEquals(409, late.status(), "what is signed is not signed again");
         for (String sql : List.of("update group_report set comment = 'x', version = version + 1 where period = '" + period.key() + "'", "delete from group_report where period = '"
                 + period.key() + "'")) {
             assertThrows(RuntimeException.class, () -> QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery(sql).executeUpdate()), sql);

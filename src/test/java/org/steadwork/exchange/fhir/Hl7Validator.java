@@ -3,6 +3,7 @@ package org.steadwork.exchange.fhir;
 import ca.uhn.fhir.context.FhirContext;
 import ca.uhn.fhir.context.support.DefaultProfileValidationSupport;
 import ca.uhn.fhir.context.support.IValidationSupport;
+import ca.uhn.fhir.parser.DataFormatException;
 import ca.uhn.fhir.validation.FhirValidator;
 import ca.uhn.fhir.validation.ResultSeverityEnum;
 import ca.uhn.fhir.validation.SingleValidationMessage;
@@ -42,7 +43,12 @@ final class Hl7Validator {
     /** Returns every error, and every warning that is not expected, in the validator's words with the place. */
     List<String> wrongIn(String json) {
         // the questionnaires travel in the bundle; only then can the validator hold the answers against them
-        Bundle bundle = (Bundle) context.newJsonParser().parseResource(json);
+        Bundle bundle;
+        try {
+            bundle = (Bundle) context.newJsonParser().parseResource(json);
+        } catch (DataFormatException e) {
+            return List.of("FATAL " + e.getMessage());
+        }
         bundle.getEntry().stream().map(Bundle.BundleEntryComponent::getResource).filter(Questionnaire.class::isInstance).map(Questionnaire.class::cast)
                 .forEach(one -> questionnaires.byUrl.put(one.getUrl(), one));
         Map<String, String> wrong = new TreeMap<>();
