@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.steadwork.web.Form;
 
 /** The words of a draft as typed: a field a section, and for a table a field a cell, row after row. */
@@ -30,6 +31,22 @@ final class LetterForm {
     static void fill(Letter letter, List<SectionKind> sections, Form form) {
         form.with("version", letter.version());
         sections.forEach(section -> form.with(field(section), letter.texts().getOrDefault(section.key(), "")));
+    }
+
+    /** Returns what was typed otherwise than it is kept, for who was still writing when the letter was signed. */
+    static List<String> typedOtherwise(Form typed, Map<String, String> kept) {
+        List<String> otherwise = new ArrayList<>();
+        for (String field : typed.fields()) {
+            if (field.startsWith("text-") || field.startsWith("rows-")) {
+                String words = typed.values(field).stream().map(value -> value.replace("\r\n", "\n").strip()).filter(value -> !value.isEmpty())
+                        .collect(Collectors.joining("\n"));
+                String same = kept.getOrDefault(field.substring("text-".length()), "").replace('\t', '\n').replaceAll("\n+", "\n").strip();
+                if (!words.isEmpty() && !words.replaceAll("\n+", "\n").equals(same)) {
+                    otherwise.add(words);
+                }
+            }
+        }
+        return otherwise;
     }
 
     /** Reads the words; what is kept under sections that are closed today stays as it is. */

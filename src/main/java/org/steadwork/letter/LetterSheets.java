@@ -29,9 +29,10 @@ class LetterSheets {
         static native TemplateInstance signedLetter(CaseHead head, SignedView view, Form form, String note);
     }
 
-    /** What the page of a signed letter shows. */
+    /** What the page of a signed letter shows; {@code typed} is what somebody still wrote on it, which is in no letter. */
     public record SignedView(String path, String title, SignedLetter letter, List<Integer> pages, boolean untouched, List<LetterEvent> events,
-                             LetterWithdrawal withdrawal, String consentWithdrawn, String replacedBy, String replacedByPath) {
+                             LetterWithdrawal withdrawal, String consentWithdrawn, String replacedBy, String replacedByPath,
+                             List<String> typed) {
     }
 
     @Inject
@@ -95,7 +96,8 @@ class LetterSheets {
         SignedView view = new SignedView(LetterView.path(letter), content.title(letter.kind()), signed,
                 IntStream.rangeClosed(1, signed.pages()).boxed().toList(), signed.untouched(), letters.events(letter),
                 letters.withdrawal(letter).orElse(null), consentWithdrawn(letter), letters.replacing(letter).map(Letter::reference).orElse(null),
-                letters.replacing(letter).map(LetterView::path).orElse(null));
+                letters.replacing(letter).map(LetterView::path).orElse(null),
+                typed == null ? List.of() : LetterForm.typedOtherwise(typed, letter.texts()));
         return Templates.signedLetter(head, view, typed == null ? Form.empty() : typed, note);
     }
 }
