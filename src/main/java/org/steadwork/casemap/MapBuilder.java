@@ -9,12 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.CardKey;
 import org.steadwork.casefile.CardKind;
 import org.steadwork.casefile.Link;
 import org.steadwork.casefile.MapCard;
 import org.steadwork.casefile.MapMeasure;
+import org.steadwork.casefile.NextStep;
 import org.steadwork.casemap.ranking.Candidate;
 import org.steadwork.casemap.ranking.Complaint;
 import org.steadwork.casemap.ranking.Ranking;
@@ -157,7 +157,7 @@ final class MapBuilder {
         return index < 26 ? String.valueOf(letter) : letter + String.valueOf(index / 26 + 1);
     }
 
-    MapView build(Attention.Entry nextStep, List<MapMeasure> measures) {
+    MapView build(NextStep nextStep, List<MapMeasure> measures) {
         int tallest = Math.max(1, Math.max(symptoms.size(), Math.max(findings.size(), actions.size())));
         List<MapView.Figure> others = measures.stream().filter(m -> !m.main()).map(m -> figure(m, TrendChart.multiple(m.trend()))).toList();
         MapView.Figure main = measures.stream().filter(MapMeasure::main).findFirst().map(m -> figure(m, TrendChart.figure(m.trend()))).orElse(null);

@@ -2,9 +2,9 @@ package org.steadwork.casemap;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
-import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.MapCard;
 import org.steadwork.casefile.MapMeasure;
+import org.steadwork.casefile.NextStep;
 
 /**
  * The map as its page shows it.
@@ -16,7 +16,7 @@ import org.steadwork.casefile.MapMeasure;
  * @param main     the measure of the main complaint, or null
  */
 record MapView(List<Cell> symptoms, List<Cell> findings, List<Cell> actions, int rows, List<Thread> left, List<Thread> right,
-        List<Tie> ties, List<Tie> rejected, int more, Attention.Entry nextStep, Figure main, List<Figure> others) {
+        List<Tie> ties, List<Tie> rejected, int more, NextStep nextStep, Figure main, List<Figure> others) {
 
     /**
      * A card in its place.

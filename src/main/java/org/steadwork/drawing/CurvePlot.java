@@ -83,7 +83,7 @@ public final class CurvePlot {
         int left = 36;
         int right = size.stacked() ? 16 : 30;
         int height = PLOT + LINE + 10 + LINE * (1 + (curves.size() > 1 ? 2 : 1) * curves.size());
-        SVGGraphics2D canvas = new SVGGraphics2D(size.width, PLOT + LINE);
+        SVGGraphics2D canvas = PlainSvg.canvas(size.width, PLOT + LINE);
         chart(curves, ticks, last, left, right).draw(canvas, new Rectangle2D.Double(0, 0, size.width, PLOT + LINE), new ChartRenderingInfo());
         SvgMarkup text = new SvgMarkup();
         text.open("g");

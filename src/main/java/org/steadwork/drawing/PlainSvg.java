@@ -1,22 +1,18 @@
 package org.steadwork.drawing;
 
 import java.io.StringReader;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 
-import org.w3c.dom.Element;
-import org.w3c.dom.NamedNodeMap;
-import org.w3c.dom.Node;
-import org.xml.sax.InputSource;
+import org.jfree.svg.SVGGraphics2D;
 
 /**
  * Rewrites the SVG of a charting library for a strict content security policy: style attributes become presentation
@@ -31,62 +27,85 @@ final class PlainSvg {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(?:[eE]-?\\d+)?");
     private static final Pattern RGB = Pattern.compile("rgb\\((\\d+),\\s*(\\d+),\\s*(\\d+)\\)");
 
+    private static final double LARGEST = 1e12;
+    private static final XMLInputFactory READERS = readers();
+
     private PlainSvg() {
+    }
+
+    private static XMLInputFactory readers() {
+        XMLInputFactory readers = XMLInputFactory.newDefaultFactory();
+        readers.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        readers.setProperty(XMLInputFactory.IS_COALESCING, true);
+        return readers;
+    }
+
+    /** A canvas for a chart of this size, in units of the drawing, whose numbers have one decimal from the start. */
+    static SVGGraphics2D canvas(double width, double height) {
+        SVGGraphics2D canvas = new SVGGraphics2D(width, height);
+        canvas.setGeomDoubleConverter(PlainSvg::rounded);
+        canvas.setTransformDoubleConverter(PlainSvg::rounded);
+        return canvas;
     }
 
     /** The inside of the svg element, rewritten. */
     static String inside(String svg) {
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            Element root = factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg))).getDocumentElement();
-            StringBuilder out = new StringBuilder();
-            children(root, out);
+            XMLStreamReader in = READERS.createXMLStreamReader(new StringReader(svg));
+            StringBuilder out = new StringBuilder(svg.length());
+            while (in.next() != XMLStreamConstants.START_ELEMENT) {
+                // what stands before the svg element
+            }
+            children(in, out);
             return out.toString();
-        } catch (Exception e) {
+        } catch (XMLStreamException e) {
             throw new IllegalStateException("The chart's SVG could not be read: " + e.getMessage(), e);
         }
     }
 
-    private static void children(Node parent, StringBuilder out) {
-        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element element) {
-                element(element, out);
-            } else if (child.getNodeType() == Node.TEXT_NODE) {
-                out.append(escape(child.getNodeValue()));
+    /** Writes what stands in an element, to its end; returns whether there was anything. */
+    private static boolean children(XMLStreamReader in, StringBuilder out) throws XMLStreamException {
+        boolean any = false;
+        while (in.next() != XMLStreamConstants.END_ELEMENT) {
+            any = true;
+            if (in.isStartElement()) {
+                element(in, out);
+            } else if (in.isCharacters()) {
+                out.append(escape(in.getText()));
             }
         }
+        return any;
     }
 
-    private static void element(Element element, StringBuilder out) {
-        String name = element.getTagName();
+    private static void element(XMLStreamReader in, StringBuilder out) throws XMLStreamException {
+        String name = in.getLocalName();
         if (name.equals("defs")) {
+            children(in, new StringBuilder());
             return;
         }
         Map<String, String> attributes = new LinkedHashMap<>();
-        NamedNodeMap given = element.getAttributes();
-        List<String> names = new ArrayList<>();
-        for (int i = 0; i < given.getLength(); i++) {
-            names.add(given.item(i).getNodeName());
-        }
-        for (String attribute : names) {
+        String style = "";
+        for (int i = 0; i < in.getAttributeCount(); i++) {
+            String attribute = in.getAttributeLocalName(i);
             if (GEOMETRY.contains(attribute)) {
-                attributes.put(attribute, rounded(element.getAttribute(attribute)));
+                attributes.put(attribute, rounded(in.getAttributeValue(i)));
+            } else if (attribute.equals("style")) {
+                style = in.getAttributeValue(i);
             }
         }
-        looks(element.getAttribute("style"), attributes);
+        looks(style, attributes);
         if (name.equals("g") && attributes.isEmpty()) {
-            children(element, out);
+            children(in, out);
             return;
         }
         out.append('<').append(name);
         attributes.forEach((key, value) -> out.append(' ').append(key).append("=\"").append(escape(value)).append('"'));
-        if (element.hasChildNodes()) {
-            out.append('>');
-            children(element, out);
+        int end = out.length();
+        out.append('>');
+        if (children(in, out)) {
             out.append("</").append(name).append(">\n");
         } else {
-            out.append("/>\n");
+            out.replace(end, end + 1, "/>\n");
         }
     }
 
@@ -115,10 +134,26 @@ final class PlainSvg {
     }
 
     static String rounded(String value) {
-        return NUMBER.matcher(value).replaceAll(m -> {
-            BigDecimal number = new BigDecimal(m.group()).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-            return (number.scale() < 0 ? number.setScale(0) : number).toPlainString();
-        });
+        return hasFewDecimals(value) ? value : NUMBER.matcher(value).replaceAll(m -> rounded(Double.parseDouble(m.group())));
+    }
+
+    /** Whether each number has one decimal at most, and not a nought, as the canvas writes them. */
+    private static boolean hasFewDecimals(String value) {
+        for (int point = value.indexOf('.'); point >= 0; point = value.indexOf('.', point + 1)) {
+            boolean one = point + 1 < value.length() && value.charAt(point + 1) >= '1' && value.charAt(point + 1) <= '9';
+            if (!one || point + 2 < value.length() && (Character.isDigit(value.charAt(point + 2)) || Character.toLowerCase(value.charAt(point + 2)) == 'e')) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static String rounded(double value) {
+        if (!(Math.abs(value) < LARGEST)) {
+            throw new IllegalStateException("A chart has no place for " + value);
+        }
+        long tenths = Math.round(Math.abs(value) * 10);
+        return (value < 0 && tenths > 0 ? "-" : "") + tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10);
     }
 
     static String escape(String text) {

@@ -58,7 +58,7 @@ public final class SharePlot {
         int row = size.stacked() ? STACKED_ROW : ROW;
         int plot = row * rows.size();
         int left = size.stacked() ? 4 : size.left;
-        SVGGraphics2D canvas = new SVGGraphics2D(size.width, plot + FOOT);
+        SVGGraphics2D canvas = PlainSvg.canvas(size.width, plot + FOOT);
         chart(rows, left, size.stacked() ? 14 : size.right).draw(canvas, new Rectangle2D.Double(0, 0, size.width, plot + FOOT), new ChartRenderingInfo());
         SvgMarkup text = new SvgMarkup();
         text.open("g");

@@ -35,7 +35,7 @@ public final class TrendChart {
     public static String draw(Trend trend, TrendSize size) {
         TrendFrame frame = new TrendFrame(trend, size);
         TrendPlot plot = new TrendPlot(frame);
-        SVGGraphics2D canvas = new SVGGraphics2D(size.width, frame.plotHeight());
+        SVGGraphics2D canvas = PlainSvg.canvas(size.width, frame.plotHeight());
         ChartRenderingInfo info = new ChartRenderingInfo();
         plot.chart().draw(canvas, new Rectangle2D.Double(0, 0, size.width, frame.plotHeight()), info);
         Rectangle2D area = info.getPlotInfo().getDataArea();

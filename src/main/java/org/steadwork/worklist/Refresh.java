@@ -77,6 +77,14 @@ class Refresh {
         return run(today, true);
     }
 
+    /** Whether the list holds what the rules say of a case on a day: looked at today and not long ago, and nothing done in the case since. */
+    boolean knows(long caseId, LocalDate today) {
+        WorklistState state = db.find(WorklistState.class, WorklistState.ONLY);
+        return state != null && today.equals(state.shownOn()) && !old(state, Instant.now(clock))
+                && db.createQuery("select count(e) from AuditEvent e where e.caseFileId = :case and e.id > :event and e.action not like 'viewed%'", Long.class)
+                        .setParameter("case", caseId).setParameter("event", state.lastEventId() - OVERLAP).getSingleResult() == 0;
+    }
+
     private boolean run(LocalDate today, boolean whole) {
         oneAtATime.lock();
         try {

@@ -50,6 +50,12 @@ class Worklists {
     @ConfigProperty(name = "steadwork.today.entries-a-page")
     int pageSize;
 
+    /** Returns what stands first in a case, put off or not, as the list was last brought up to date. */
+    Optional<WorklistEntry> first(long caseId) {
+        return db.createQuery("from WorklistEntry e where e.caseId = :case and e.clearedOn is null order by e.urgency, e.since, e.id", WorklistEntry.class)
+                .setParameter("case", caseId).setMaxResults(1).getResultStream().findFirst();
+    }
+
     Worklist on(LocalDate today, Filter asked) {
         return read(today, asked, refresh.tried(today));
     }

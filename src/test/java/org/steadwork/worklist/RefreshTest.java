@@ -10,13 +10,18 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.Role;
+import org.steadwork.casefile.Attention;
 import org.steadwork.casefile.CaseScope;
+import org.steadwork.casefile.NextStep;
+import org.steadwork.casefile.NextSteps;
 import org.steadwork.web.Statements;
 import org.steadwork.web.TestAccounts;
 import org.steadwork.web.Visitor;
@@ -38,6 +43,9 @@ class RefreshTest {
 
     @Inject
     Asking asking;
+
+    @Inject
+    NextSteps nextSteps;
 
     @Inject
     AuditTrail audit;
@@ -105,6 +113,36 @@ class RefreshTest {
             SilentAttention.fails = false;
         }
         assertTrue(list(id).upToDate());
+    }
+
+    /** The map of a case says the same whether it reads the list or asks every rule. */
+    @Test
+    void theNextStepOfACaseIsTheSameFromTheListAndFromTheRules() {
+        long id = cases.open("Next-Step");
+        audit.record("opened case", null, id, null);
+        Optional<NextStep> asked = asking.entries(TODAY, CaseScope.one(id)).entries().stream()
+                .min(Comparator.comparing(Attention.Entry::urgency).thenComparing(Attention.Entry::since))
+                .map(entry -> new NextStep(entry.label(), entry.reason(), entry.action(), entry.href()));
+        assertTrue(asked.isPresent());
+        assertFalse(knows(id), "its opening is newer than the list");
+        assertEquals(asked, nextSteps.of(id, TODAY));
+        assertTrue(refresh.runWhole(TODAY));
+        for (int i = 0; i <= 100; i++) { // the list looks some lines back, for one stored a moment late
+            audit.record("viewed list", null, null, null);
+        }
+        list(id);
+        assertTrue(knows(id));
+        assertTrue(statements.during(() -> nextSteps.of(id, TODAY)) <= 3, "read from the list");
+        assertEquals(asked, nextSteps.of(id, TODAY));
+        audit.record("viewed case", null, id, null);
+        assertTrue(knows(id), "a look changes nothing");
+        audit.record("changed case details", null, id, null);
+        assertFalse(knows(id));
+        assertFalse(refresh.knows(id, TODAY.plusDays(1)), "another day");
+    }
+
+    private boolean knows(long id) {
+        return QuarkusTransaction.requiringNew().call(() -> refresh.knows(id, TODAY));
     }
 
     /** In a clinic too large to be looked at wholly each time, a case comes up to date by its line in the audit trail. */
