@@ -11,6 +11,7 @@ import org.slf4j.LoggerFactory;
 import org.steadwork.account.CheckAudit;
 import org.steadwork.account.RecoverLead;
 import org.steadwork.backup.BackupCommand;
+import org.steadwork.backup.MoveCommand;
 import org.steadwork.backup.RefusedBackupException;
 import org.steadwork.backup.RestoreCommand;
 import org.steadwork.caseload.SumUpCaseload;
@@ -74,11 +75,12 @@ public final class Steadwork {
             }
             case "backup" -> System.exit(BackupCommand.run(config, words, System.out));
             case "restore" -> System.exit(RestoreCommand.run(config, words, System.out));
+            case "move-to-postgresql" -> System.exit(MoveCommand.run(config, words, System.out));
             case "change-database-key" -> System.exit(ChangeKeyCommand.run(config, words, System.out));
             case "make-key" -> System.exit(MakeKeyCommand.run(words, System.out));
             default -> {
-                System.err.println("Steadwork is started without a word, or with the word demo. Commands: backup FILE, restore FILE, change-database-key,"
-                        + " make-key FILE, check-letter FILE says whether a PDF was signed here, check-audit checks the audit trail, recover-lead [USER-NAME]"
+                System.err.println("Steadwork is started without a word, or with the word demo. Commands: backup FILE, restore FILE, move-to-postgresql,"
+                        + " change-database-key, make-key FILE, check-letter FILE says whether a PDF was signed here, check-audit checks the audit trail, recover-lead [USER-NAME]"
                         + " prints a one-time link for a lead who is locked out, sum-up sums up the cases for the caseload anew. It was given: "
                         + command + " " + String.join(" ", words));
                 System.exit(WRONG_CALL);

@@ -21,7 +21,7 @@ public class Account {
 
     @Id
     @GeneratedValue(generator = "account_seq")
-    @SequenceGenerator(name = "account_seq", sequenceName = "account_seq")
+    @SequenceGenerator(name = "account_seq", sequenceName = "account_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -62,7 +62,7 @@ class AuditAnchor {
         Path file = Path.of(name).toAbsolutePath();
         try {
             Files.createDirectories(file.getParent());
-            Path next = file.resolveSibling(file.getFileName() + ".new");
+            Path next = file.resolveSibling(file.getFileName() + "." + ProcessHandle.current().pid() + ".new");
             Files.writeString(next, head.trail() + " " + head.sealed() + " " + head.hash() + " " + Instant.now(clock) + "\n");
             Files.move(next, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {

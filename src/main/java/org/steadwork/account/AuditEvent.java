@@ -15,7 +15,7 @@ public class AuditEvent {
 
     @Id
     @GeneratedValue(generator = "audit_event_seq")
-    @SequenceGenerator(name = "audit_event_seq", sequenceName = "audit_event_seq")
+    @SequenceGenerator(name = "audit_event_seq", sequenceName = "audit_event_seq", allocationSize = 1)
     private Long id;
 
     @Column(name = "happened_at")

@@ -18,7 +18,7 @@ public class ClinicRevision {
 
     @Id
     @GeneratedValue(generator = "revision_seq")
-    @SequenceGenerator(name = "revision_seq", sequenceName = "revision_seq")
+    @SequenceGenerator(name = "revision_seq", sequenceName = "revision_seq", allocationSize = 1)
     @RevisionNumber
     private long id;
 

@@ -78,8 +78,10 @@ class FirstRunPages {
         Account lead = new Account(typed.userName(), typed.fullName(), typed.displayName(), Role.LEAD, Instant.now(clock));
         lead.describeProfession(typed.profession(), typed.registration());
         lead.usePassword(password, passwordCost);
+        if (!firstRun.used(form.value("key"))) {
+            throw new NotFoundException();
+        }
         accounts.persistAndFlush(lead);
-        firstRun.used();
         audit.record("made the first account", null, null, lead.userName());
         SignIns.Begun begun = signIns.begin(lead.id(), password, null);
         return Response.fromResponse(Answers.seeOther(begun.awaiting() == null ? "/" : "/sign-in/enrol")).cookie(cookies.of(begun.token())).build();

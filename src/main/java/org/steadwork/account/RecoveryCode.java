@@ -15,7 +15,7 @@ public class RecoveryCode {
 
     @Id
     @GeneratedValue(generator = "recovery_code_seq")
-    @SequenceGenerator(name = "recovery_code_seq", sequenceName = "recovery_code_seq")
+    @SequenceGenerator(name = "recovery_code_seq", sequenceName = "recovery_code_seq", allocationSize = 1)
     private Long id;
 
     @Column(name = "account_id")

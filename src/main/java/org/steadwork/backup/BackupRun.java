@@ -17,7 +17,7 @@ public class BackupRun {
 
     @Id
     @GeneratedValue(generator = "backup_run_seq")
-    @SequenceGenerator(name = "backup_run_seq", sequenceName = "backup_run_seq")
+    @SequenceGenerator(name = "backup_run_seq", sequenceName = "backup_run_seq", allocationSize = 1)
     private Long id;
 
     @Column(name = "began_at")

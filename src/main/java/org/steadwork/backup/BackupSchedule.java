@@ -20,7 +20,7 @@ import org.steadwork.web.Dates;
 @ApplicationScoped
 class BackupSchedule implements ClinicNotice {
 
-    private static final Duration AFTER_FAILURE = Duration.ofHours(1);
+    static final Duration AFTER_FAILURE = Duration.ofHours(1);
     private static final String HREF = "/clinic/backup";
 
     @Inject

@@ -53,7 +53,8 @@ final class BackupWriter {
         return head;
     }
 
-    private static BackupHead head(Connection db, Tables tables, Instant now) throws SQLException {
+    /** Says what a database holds. */
+    static BackupHead head(Connection db, Tables tables, Instant now) throws SQLException {
         List<BackupHead.Part> parts = new ArrayList<>();
         for (Table table : tables.all()) {
             parts.add(new BackupHead.Part(table.name(), table.columns(), count(db, "select count(*) from " + table.name())));

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -28,6 +29,7 @@ import java.util.stream.Stream;
 import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.steadwork.storage.WorkTurns;
 import org.steadwork.tables.Snapshot;
 
 /** Makes backups while the clinic runs, one at a time, and thins out those of the schedule. */
@@ -36,6 +38,7 @@ class Backups {
 
     private static final Logger LOG = Logger.getLogger("steadwork.backup");
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss", Locale.ROOT);
+    private static final String WORK = "backup";
     private static final String SCHEDULED = "scheduled";
     static final Pattern NAME = Pattern.compile("[a-z0-9_-]+-\\d{4}-\\d\\d-\\d\\dT\\d\\d-\\d\\d-\\d\\d-(scheduled|asked)\\.backup");
 
@@ -48,6 +51,9 @@ class Backups {
 
     @Inject
     BackupRuns runs;
+
+    @Inject
+    WorkTurns turns;
 
     @Inject
     Config config;
@@ -80,9 +86,9 @@ class Backups {
         return folder.toAbsolutePath().normalize();
     }
 
-    /** Since when a backup is being made. */
+    /** Since when a backup is being made, by this node or another. */
     Optional<Instant> running() {
-        return Optional.ofNullable(since.get());
+        return Optional.ofNullable(since.get()).or(() -> turns.heldSince(WORK));
     }
 
     /**
@@ -92,16 +98,24 @@ class Backups {
      * @return what ends with it; empty when one is being made already
      */
     Optional<Future<?>> begin(String askedBy) {
-        if (!since.compareAndSet(null, Instant.now(clock))) {
+        if (turns.heldSince(WORK).isPresent() || !since.compareAndSet(null, Instant.now(clock))) {
             return Optional.empty();
         }
         return Optional.of(worker.submit(() -> {
             try {
-                make(askedBy);
+                makeInTurn(askedBy);
             } finally {
                 since.set(null);
             }
         }));
+    }
+
+    /** Nodes on one database make one at a time, and one for the schedule when it is due. */
+    private void makeInTurn(String askedBy) {
+        Duration within = askedBy == null ? BackupSchedule.AFTER_FAILURE.multipliedBy(3).dividedBy(4) : Duration.ZERO;
+        if (!turns.take(WORK, within, () -> make(askedBy))) {
+            LOG.info("No backup was begun here: another node makes one, or just did");
+        }
     }
 
     @ActivateRequestContext

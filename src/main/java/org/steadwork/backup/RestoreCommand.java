@@ -19,6 +19,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.steadwork.storage.DatabasePlace;
 import org.steadwork.storage.Migrations;
+import org.steadwork.storage.NodeGuard;
 import org.steadwork.storage.SchemaVersion;
 import org.steadwork.kernel.RefusedStartException;
 import org.steadwork.tables.Tables;
@@ -110,6 +111,16 @@ public final class RestoreCommand {
     }
 
     private static void into(DatabasePlace place, BackupFile file, BackupFile.Read checked) throws SQLException {
+        try (Connection guard = place.postgresql() ? place.open() : null) {
+            if (guard != null) {
+                NodeGuard.requireAlone(guard, place);
+            }
+            fill(place, file, checked);
+        }
+    }
+
+    /** On H2 each step opens the file anew: its checks with lists outlive no connection that made them. */
+    private static void fill(DatabasePlace place, BackupFile file, BackupFile.Read checked) throws SQLException {
         Migrations migrations = Migrations.carried();
         try (Connection db = place.open()) {
             Optional<String> version = SchemaVersion.of(db);

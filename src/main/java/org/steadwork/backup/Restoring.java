@@ -43,13 +43,20 @@ final class Restoring {
      * @throws RefusedBackupException when the database is not empty or not of the backup's shape; nothing is stored then
      */
     static void into(Connection db, BackupFile file, BackupFile.Read checked) throws SQLException {
+        into(db, checked.head(), checked.tail().sequences(), rows -> {
+            file.read(rows);
+            return checked.tail().digests();
+        });
+    }
+
+    /** As {@link #into(Connection, BackupFile, BackupFile.Read)}, from wherever the rows come; {@code head} says what they are. */
+    static void into(Connection db, BackupHead head, Map<String, Long> sequences, RowSource source) throws SQLException {
         Restoring restoring = new Restoring(db);
-        restoring.requireFit(checked.head());
-        Sequences.set(db, checked.tail().sequences());
+        restoring.requireFit(head);
+        Sequences.set(db, sequences);
         db.setAutoCommit(false);
         try {
-            restoring.load(file, checked.head());
-            restoring.compare(checked);
+            restoring.compare(head, restoring.load(source, head));
             db.commit();
         } catch (SQLException | RuntimeException e) {
             db.rollback();
@@ -77,20 +84,22 @@ final class Restoring {
         }
     }
 
-    private void load(BackupFile file, BackupHead head) throws SQLException {
+    private Map<String, String> load(RowSource source, BackupHead head) throws SQLException {
         for (BackupHead.Part part : head.tables()) {
             if (BEGUN_BY_MIGRATIONS.contains(part.name())) {
                 clear(part.name());
             }
             toItself.put(part.name(), new ArrayList<>());
         }
+        Map<String, String> digests;
         try (Inserts inserts = new Inserts()) {
-            file.read(inserts);
+            digests = source.read(inserts);
             inserts.flush();
         }
         for (BackupHead.Part part : head.tables()) {
             tieToThemselves(part);
         }
+        return digests;
     }
 
     private void clear(String table) throws SQLException {
@@ -127,8 +136,8 @@ final class Restoring {
         return columns.stream().map(column -> column.name() + " = ?").collect(Collectors.joining(between));
     }
 
-    private void compare(BackupFile.Read checked) throws SQLException {
-        for (BackupHead.Part part : checked.head().tables()) {
+    private void compare(BackupHead head, Map<String, String> digests) throws SQLException {
+        for (BackupHead.Part part : head.tables()) {
             RowDigest digest = new RowDigest();
             try (Statement statement = db.createStatement()) {
                 statement.setFetchSize(BATCH);
@@ -138,7 +147,7 @@ final class Restoring {
                     }
                 }
             }
-            if (!digest.hex().equals(checked.tail().digests().get(part.name()))) {
+            if (!digest.hex().equals(digests.get(part.name()))) {
                 throw new RefusedBackupException("The table " + part.name() + " does not read back as it was backed up; nothing was restored");
             }
         }

@@ -20,7 +20,7 @@ public class Addendum {
 
     @Id
     @GeneratedValue(generator = "addendum_seq")
-    @SequenceGenerator(name = "addendum_seq", sequenceName = "addendum_seq")
+    @SequenceGenerator(name = "addendum_seq", sequenceName = "addendum_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

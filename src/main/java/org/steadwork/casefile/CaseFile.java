@@ -27,7 +27,7 @@ public class CaseFile {
 
     @Id
     @GeneratedValue(generator = "case_file_seq")
-    @SequenceGenerator(name = "case_file_seq", sequenceName = "case_file_seq")
+    @SequenceGenerator(name = "case_file_seq", sequenceName = "case_file_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -21,7 +21,7 @@ public class Handover {
 
     @Id
     @GeneratedValue(generator = "case_handover_seq")
-    @SequenceGenerator(name = "case_handover_seq", sequenceName = "case_handover_seq")
+    @SequenceGenerator(name = "case_handover_seq", sequenceName = "case_handover_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -29,7 +29,7 @@ public class Link {
 
     @Id
     @GeneratedValue(generator = "case_link_seq")
-    @SequenceGenerator(name = "case_link_seq", sequenceName = "case_link_seq")
+    @SequenceGenerator(name = "case_link_seq", sequenceName = "case_link_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -22,7 +22,7 @@ public class RegionSymptom {
 
     @Id
     @GeneratedValue(generator = "region_symptom_seq")
-    @SequenceGenerator(name = "region_symptom_seq", sequenceName = "region_symptom_seq")
+    @SequenceGenerator(name = "region_symptom_seq", sequenceName = "region_symptom_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -39,7 +39,7 @@ public class SymptomReport {
 
     @Id
     @GeneratedValue(generator = "symptom_report_seq")
-    @SequenceGenerator(name = "symptom_report_seq", sequenceName = "symptom_report_seq")
+    @SequenceGenerator(name = "symptom_report_seq", sequenceName = "symptom_report_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -25,7 +25,7 @@ public class Visit {
 
     @Id
     @GeneratedValue(generator = "visit_seq")
-    @SequenceGenerator(name = "visit_seq", sequenceName = "visit_seq")
+    @SequenceGenerator(name = "visit_seq", sequenceName = "visit_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -37,7 +37,7 @@ public class VisitNote {
 
     @Id
     @GeneratedValue(generator = "visit_note_seq")
-    @SequenceGenerator(name = "visit_note_seq", sequenceName = "visit_note_seq")
+    @SequenceGenerator(name = "visit_note_seq", sequenceName = "visit_note_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -32,7 +32,7 @@ public class WorkPlan {
 
     @Id
     @GeneratedValue(generator = "work_plan_seq")
-    @SequenceGenerator(name = "work_plan_seq", sequenceName = "work_plan_seq")
+    @SequenceGenerator(name = "work_plan_seq", sequenceName = "work_plan_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -24,7 +24,7 @@ public class WorkPlanStep {
 
     @Id
     @GeneratedValue(generator = "work_plan_step_seq")
-    @SequenceGenerator(name = "work_plan_step_seq", sequenceName = "work_plan_step_seq")
+    @SequenceGenerator(name = "work_plan_step_seq", sequenceName = "work_plan_step_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -26,7 +26,7 @@ public class WorkStatus {
 
     @Id
     @GeneratedValue(generator = "work_status_seq")
-    @SequenceGenerator(name = "work_status_seq", sequenceName = "work_status_seq")
+    @SequenceGenerator(name = "work_status_seq", sequenceName = "work_status_seq", allocationSize = 1)
     private Long id;
 
     @Version

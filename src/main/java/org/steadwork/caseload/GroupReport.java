@@ -25,7 +25,7 @@ class GroupReport {
 
     @Id
     @GeneratedValue(generator = "group_report_seq")
-    @SequenceGenerator(name = "group_report_seq", sequenceName = "group_report_seq")
+    @SequenceGenerator(name = "group_report_seq", sequenceName = "group_report_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -35,7 +35,7 @@ class Appointment {
 
     @Id
     @GeneratedValue(generator = "appointment_seq")
-    @SequenceGenerator(name = "appointment_seq", sequenceName = "appointment_seq")
+    @SequenceGenerator(name = "appointment_seq", sequenceName = "appointment_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -23,7 +23,7 @@ class AppointmentChange {
 
     @Id
     @GeneratedValue(generator = "appointment_change_seq")
-    @SequenceGenerator(name = "appointment_change_seq", sequenceName = "appointment_change_seq")
+    @SequenceGenerator(name = "appointment_change_seq", sequenceName = "appointment_change_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -18,7 +18,7 @@ class ClinicRoom {
 
     @Id
     @GeneratedValue(generator = "clinic_room_seq")
-    @SequenceGenerator(name = "clinic_room_seq", sequenceName = "clinic_room_seq")
+    @SequenceGenerator(name = "clinic_room_seq", sequenceName = "clinic_room_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -21,7 +21,7 @@ class ContactAttempt {
 
     @Id
     @GeneratedValue(generator = "contact_attempt_seq")
-    @SequenceGenerator(name = "contact_attempt_seq", sequenceName = "contact_attempt_seq")
+    @SequenceGenerator(name = "contact_attempt_seq", sequenceName = "contact_attempt_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

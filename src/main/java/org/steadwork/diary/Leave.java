@@ -25,7 +25,7 @@ class Leave {
 
     @Id
     @GeneratedValue(generator = "clinic_leave_seq")
-    @SequenceGenerator(name = "clinic_leave_seq", sequenceName = "clinic_leave_seq")
+    @SequenceGenerator(name = "clinic_leave_seq", sequenceName = "clinic_leave_seq", allocationSize = 1)
     private Long id;
 
     @Version

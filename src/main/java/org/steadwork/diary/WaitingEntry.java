@@ -43,7 +43,7 @@ class WaitingEntry {
 
     @Id
     @GeneratedValue(generator = "waiting_entry_seq")
-    @SequenceGenerator(name = "waiting_entry_seq", sequenceName = "waiting_entry_seq")
+    @SequenceGenerator(name = "waiting_entry_seq", sequenceName = "waiting_entry_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -24,7 +24,7 @@ class WorkingWeek {
 
     @Id
     @GeneratedValue(generator = "working_week_seq")
-    @SequenceGenerator(name = "working_week_seq", sequenceName = "working_week_seq")
+    @SequenceGenerator(name = "working_week_seq", sequenceName = "working_week_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -26,7 +26,7 @@ public class AdherenceEntry {
 
     @Id
     @GeneratedValue(generator = "exercise_adherence_seq")
-    @SequenceGenerator(name = "exercise_adherence_seq", sequenceName = "exercise_adherence_seq")
+    @SequenceGenerator(name = "exercise_adherence_seq", sequenceName = "exercise_adherence_seq", allocationSize = 1)
     private Long id;
 
     @Version

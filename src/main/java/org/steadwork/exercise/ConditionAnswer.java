@@ -26,7 +26,7 @@ public class ConditionAnswer {
 
     @Id
     @GeneratedValue(generator = "condition_answer_seq")
-    @SequenceGenerator(name = "condition_answer_seq", sequenceName = "condition_answer_seq")
+    @SequenceGenerator(name = "condition_answer_seq", sequenceName = "condition_answer_seq", allocationSize = 1)
     private Long id;
 
     @Version

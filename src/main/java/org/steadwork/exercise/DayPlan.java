@@ -33,7 +33,7 @@ public class DayPlan {
 
     @Id
     @GeneratedValue(generator = "day_plan_seq")
-    @SequenceGenerator(name = "day_plan_seq", sequenceName = "day_plan_seq")
+    @SequenceGenerator(name = "day_plan_seq", sequenceName = "day_plan_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -33,7 +33,7 @@ public class Prescription {
 
     @Id
     @GeneratedValue(generator = "exercise_prescription_seq")
-    @SequenceGenerator(name = "exercise_prescription_seq", sequenceName = "exercise_prescription_seq")
+    @SequenceGenerator(name = "exercise_prescription_seq", sequenceName = "exercise_prescription_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -28,7 +28,7 @@ public class ExposureRecord {
 
     @Id
     @GeneratedValue(generator = "exposure_record_seq")
-    @SequenceGenerator(name = "exposure_record_seq", sequenceName = "exposure_record_seq")
+    @SequenceGenerator(name = "exposure_record_seq", sequenceName = "exposure_record_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -49,7 +49,7 @@ class Consent {
 
     @Id
     @GeneratedValue(generator = "disclosure_consent_seq")
-    @SequenceGenerator(name = "disclosure_consent_seq", sequenceName = "disclosure_consent_seq")
+    @SequenceGenerator(name = "disclosure_consent_seq", sequenceName = "disclosure_consent_seq", allocationSize = 1)
     private Long id;
 
     @Version

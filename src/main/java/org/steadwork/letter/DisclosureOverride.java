@@ -24,7 +24,7 @@ class DisclosureOverride {
 
     @Id
     @GeneratedValue(generator = "disclosure_override_seq")
-    @SequenceGenerator(name = "disclosure_override_seq", sequenceName = "disclosure_override_seq")
+    @SequenceGenerator(name = "disclosure_override_seq", sequenceName = "disclosure_override_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -38,7 +38,7 @@ class Letter {
 
     @Id
     @GeneratedValue(generator = "letter_seq")
-    @SequenceGenerator(name = "letter_seq", sequenceName = "letter_seq")
+    @SequenceGenerator(name = "letter_seq", sequenceName = "letter_seq", allocationSize = 1)
     private Long id;
 
     @Version

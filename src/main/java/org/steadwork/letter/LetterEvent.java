@@ -45,7 +45,7 @@ class LetterEvent {
 
     @Id
     @GeneratedValue(generator = "letter_event_seq")
-    @SequenceGenerator(name = "letter_event_seq", sequenceName = "letter_event_seq")
+    @SequenceGenerator(name = "letter_event_seq", sequenceName = "letter_event_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

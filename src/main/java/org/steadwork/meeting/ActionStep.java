@@ -37,7 +37,7 @@ class ActionStep {
 
     @Id
     @GeneratedValue(generator = "meeting_action_step_seq")
-    @SequenceGenerator(name = "meeting_action_step_seq", sequenceName = "meeting_action_step_seq")
+    @SequenceGenerator(name = "meeting_action_step_seq", sequenceName = "meeting_action_step_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -25,7 +25,7 @@ class AgendaCase {
 
     @Id
     @GeneratedValue(generator = "meeting_case_seq")
-    @SequenceGenerator(name = "meeting_case_seq", sequenceName = "meeting_case_seq")
+    @SequenceGenerator(name = "meeting_case_seq", sequenceName = "meeting_case_seq", allocationSize = 1)
     private Long id;
 
     @Version

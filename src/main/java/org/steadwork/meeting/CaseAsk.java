@@ -26,7 +26,7 @@ class CaseAsk {
 
     @Id
     @GeneratedValue(generator = "case_ask_seq")
-    @SequenceGenerator(name = "case_ask_seq", sequenceName = "case_ask_seq")
+    @SequenceGenerator(name = "case_ask_seq", sequenceName = "case_ask_seq", allocationSize = 1)
     private Long id;
 
     @Version

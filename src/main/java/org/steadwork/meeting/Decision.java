@@ -25,7 +25,7 @@ class Decision {
 
     @Id
     @GeneratedValue(generator = "meeting_decision_seq")
-    @SequenceGenerator(name = "meeting_decision_seq", sequenceName = "meeting_decision_seq")
+    @SequenceGenerator(name = "meeting_decision_seq", sequenceName = "meeting_decision_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -52,7 +52,7 @@ class MeetingAction {
 
     @Id
     @GeneratedValue(generator = "meeting_action_seq")
-    @SequenceGenerator(name = "meeting_action_seq", sequenceName = "meeting_action_seq")
+    @SequenceGenerator(name = "meeting_action_seq", sequenceName = "meeting_action_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -24,7 +24,7 @@ class MeetingPerson {
 
     @Id
     @GeneratedValue(generator = "meeting_person_seq")
-    @SequenceGenerator(name = "meeting_person_seq", sequenceName = "meeting_person_seq")
+    @SequenceGenerator(name = "meeting_person_seq", sequenceName = "meeting_person_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -17,7 +17,7 @@ class MinutesAddendum {
 
     @Id
     @GeneratedValue(generator = "meeting_addendum_seq")
-    @SequenceGenerator(name = "meeting_addendum_seq", sequenceName = "meeting_addendum_seq")
+    @SequenceGenerator(name = "meeting_addendum_seq", sequenceName = "meeting_addendum_seq", allocationSize = 1)
     private Long id;
 
     @Column(name = "meeting_id")

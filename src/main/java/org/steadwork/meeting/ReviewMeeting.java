@@ -34,7 +34,7 @@ class ReviewMeeting {
 
     @Id
     @GeneratedValue(generator = "review_meeting_seq")
-    @SequenceGenerator(name = "review_meeting_seq", sequenceName = "review_meeting_seq")
+    @SequenceGenerator(name = "review_meeting_seq", sequenceName = "review_meeting_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -27,7 +27,7 @@ public class ObstacleAnswer {
 
     @Id
     @GeneratedValue(generator = "obstacle_answer_seq")
-    @SequenceGenerator(name = "obstacle_answer_seq", sequenceName = "obstacle_answer_seq")
+    @SequenceGenerator(name = "obstacle_answer_seq", sequenceName = "obstacle_answer_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -23,7 +23,7 @@ public class ActivityRating {
 
     @Id
     @GeneratedValue(generator = "activity_rating_seq")
-    @SequenceGenerator(name = "activity_rating_seq", sequenceName = "activity_rating_seq")
+    @SequenceGenerator(name = "activity_rating_seq", sequenceName = "activity_rating_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -26,7 +26,7 @@ public class Goal {
 
     @Id
     @GeneratedValue(generator = "goal_seq")
-    @SequenceGenerator(name = "goal_seq", sequenceName = "goal_seq")
+    @SequenceGenerator(name = "goal_seq", sequenceName = "goal_seq", allocationSize = 1)
     private Long id;
 
     @Version

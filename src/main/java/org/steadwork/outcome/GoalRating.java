@@ -23,7 +23,7 @@ public class GoalRating {
 
     @Id
     @GeneratedValue(generator = "goal_rating_seq")
-    @SequenceGenerator(name = "goal_rating_seq", sequenceName = "goal_rating_seq")
+    @SequenceGenerator(name = "goal_rating_seq", sequenceName = "goal_rating_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -35,7 +35,7 @@ public class GripMeasurement {
 
     @Id
     @GeneratedValue(generator = "grip_test_seq")
-    @SequenceGenerator(name = "grip_test_seq", sequenceName = "grip_test_seq")
+    @SequenceGenerator(name = "grip_test_seq", sequenceName = "grip_test_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -31,7 +31,7 @@ public class MotionMeasurement {
 
     @Id
     @GeneratedValue(generator = "motion_test_seq")
-    @SequenceGenerator(name = "motion_test_seq", sequenceName = "motion_test_seq")
+    @SequenceGenerator(name = "motion_test_seq", sequenceName = "motion_test_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -26,7 +26,7 @@ public class OwnActivity {
 
     @Id
     @GeneratedValue(generator = "own_activity_seq")
-    @SequenceGenerator(name = "own_activity_seq", sequenceName = "own_activity_seq")
+    @SequenceGenerator(name = "own_activity_seq", sequenceName = "own_activity_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -36,7 +36,7 @@ public class Score {
 
     @Id
     @GeneratedValue(generator = "score_seq")
-    @SequenceGenerator(name = "score_seq", sequenceName = "score_seq")
+    @SequenceGenerator(name = "score_seq", sequenceName = "score_seq", allocationSize = 1)
     private Long id;
 
     @Version

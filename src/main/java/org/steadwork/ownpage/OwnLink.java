@@ -24,7 +24,7 @@ public class OwnLink {
 
     @Id
     @GeneratedValue(generator = "own_link_seq")
-    @SequenceGenerator(name = "own_link_seq", sequenceName = "own_link_seq")
+    @SequenceGenerator(name = "own_link_seq", sequenceName = "own_link_seq", allocationSize = 1)
     private Long id;
 
     @Version

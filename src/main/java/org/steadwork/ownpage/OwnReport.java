@@ -27,7 +27,7 @@ public class OwnReport {
 
     @Id
     @GeneratedValue(generator = "own_report_seq")
-    @SequenceGenerator(name = "own_report_seq", sequenceName = "own_report_seq")
+    @SequenceGenerator(name = "own_report_seq", sequenceName = "own_report_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -24,7 +24,7 @@ public class SessionTick {
 
     @Id
     @GeneratedValue(generator = "session_tick_seq")
-    @SequenceGenerator(name = "session_tick_seq", sequenceName = "session_tick_seq")
+    @SequenceGenerator(name = "session_tick_seq", sequenceName = "session_tick_seq", allocationSize = 1)
     private Long id;
 
     @Version

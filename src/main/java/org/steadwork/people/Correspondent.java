@@ -32,7 +32,7 @@ public class Correspondent {
 
     @Id
     @GeneratedValue(generator = "correspondent_seq")
-    @SequenceGenerator(name = "correspondent_seq", sequenceName = "correspondent_seq")
+    @SequenceGenerator(name = "correspondent_seq", sequenceName = "correspondent_seq", allocationSize = 1)
     private Long id;
 
     @Version

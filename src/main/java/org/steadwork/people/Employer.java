@@ -17,7 +17,7 @@ public class Employer {
 
     @Id
     @GeneratedValue(generator = "employer_seq")
-    @SequenceGenerator(name = "employer_seq", sequenceName = "employer_seq")
+    @SequenceGenerator(name = "employer_seq", sequenceName = "employer_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -20,7 +20,7 @@ public class EmployerContact {
 
     @Id
     @GeneratedValue(generator = "employer_contact_seq")
-    @SequenceGenerator(name = "employer_contact_seq", sequenceName = "employer_contact_seq")
+    @SequenceGenerator(name = "employer_contact_seq", sequenceName = "employer_contact_seq", allocationSize = 1)
     private Long id;
 
     @Version

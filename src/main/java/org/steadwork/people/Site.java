@@ -20,7 +20,7 @@ public class Site {
 
     @Id
     @GeneratedValue(generator = "site_seq")
-    @SequenceGenerator(name = "site_seq", sequenceName = "site_seq")
+    @SequenceGenerator(name = "site_seq", sequenceName = "site_seq", allocationSize = 1)
     private Long id;
 
     @Version

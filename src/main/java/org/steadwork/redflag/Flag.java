@@ -34,7 +34,7 @@ public class Flag {
 
     @Id
     @GeneratedValue(generator = "red_flag_seq")
-    @SequenceGenerator(name = "red_flag_seq", sequenceName = "red_flag_seq")
+    @SequenceGenerator(name = "red_flag_seq", sequenceName = "red_flag_seq", allocationSize = 1)
     private Long id;
 
     @Version

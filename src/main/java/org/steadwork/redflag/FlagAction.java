@@ -25,7 +25,7 @@ public class FlagAction {
 
     @Id
     @GeneratedValue(generator = "red_flag_call_seq")
-    @SequenceGenerator(name = "red_flag_call_seq", sequenceName = "red_flag_call_seq")
+    @SequenceGenerator(name = "red_flag_call_seq", sequenceName = "red_flag_call_seq", allocationSize = 1)
     private Long id;
 
     @Version

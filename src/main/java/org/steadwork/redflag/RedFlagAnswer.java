@@ -24,7 +24,7 @@ public class RedFlagAnswer {
 
     @Id
     @GeneratedValue(generator = "red_flag_answer_seq")
-    @SequenceGenerator(name = "red_flag_answer_seq", sequenceName = "red_flag_answer_seq")
+    @SequenceGenerator(name = "red_flag_answer_seq", sequenceName = "red_flag_answer_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -42,7 +42,7 @@ public class RedFlagScreen {
 
     @Id
     @GeneratedValue(generator = "red_flag_screen_seq")
-    @SequenceGenerator(name = "red_flag_screen_seq", sequenceName = "red_flag_screen_seq")
+    @SequenceGenerator(name = "red_flag_screen_seq", sequenceName = "red_flag_screen_seq", allocationSize = 1)
     private Long id;
 
     @Version

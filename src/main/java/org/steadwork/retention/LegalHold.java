@@ -23,7 +23,7 @@ public class LegalHold {
 
     @Id
     @GeneratedValue(generator = "legal_hold_seq")
-    @SequenceGenerator(name = "legal_hold_seq", sequenceName = "legal_hold_seq")
+    @SequenceGenerator(name = "legal_hold_seq", sequenceName = "legal_hold_seq", allocationSize = 1)
     private Long id;
 
     @Version

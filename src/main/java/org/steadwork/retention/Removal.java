@@ -17,7 +17,7 @@ public class Removal {
 
     @Id
     @GeneratedValue(generator = "person_removal_seq")
-    @SequenceGenerator(name = "person_removal_seq", sequenceName = "person_removal_seq")
+    @SequenceGenerator(name = "person_removal_seq", sequenceName = "person_removal_seq", allocationSize = 1)
     private Long id;
 
     @Column(name = "patient_number")

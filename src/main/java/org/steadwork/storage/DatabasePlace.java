@@ -18,19 +18,45 @@ import org.steadwork.kernel.RefusedStartException;
 public record DatabasePlace(String url, String user, String password, Path folder, String name, boolean sealed) {
 
     private static final String SOURCE = "quarkus.datasource.";
-    private static final String H2_FILE = "jdbc:h2:file:";
+    private static final String H2 = "jdbc:h2:";
+    private static final String H2_FILE = H2 + "file:";
+    private static final String POSTGRESQL = "jdbc:postgresql:";
+    private static final String READ_ONLY = ";ACCESS_MODE_DATA=r";
     private static final String CIPHER = ";CIPHER=AES";
 
+    /** @throws RefusedStartException when the address is not one of the kind of database that this program was built for */
     public static DatabasePlace from(Config config) {
-        String url = config.getValue(SOURCE + "jdbc.url", String.class);
+        String url = config.getValue(SOURCE + "jdbc.url", String.class).strip();
+        requireKind(config.getOptionalValue("steadwork.database-kind", String.class).orElse("h2"), url);
         String user = config.getOptionalValue(SOURCE + "username", String.class).orElse("");
         String password = config.getOptionalValue(SOURCE + "password", String.class).orElse("");
         if (!url.startsWith(H2_FILE)) {
-            return new DatabasePlace(url, user, password, Path.of(config.getValue("steadwork.data-folder", String.class)), "", false);
+            return new DatabasePlace(ServerUrl.named(url), user, password, Path.of(config.getValue("steadwork.data-folder", String.class)), "", false);
         }
+        return h2(config, url, user, password);
+    }
+
+    /** Returns the H2 file of the data folder, whatever this program was built for; it opens for reading alone, and not while a clinic runs on it. */
+    public static DatabasePlace ofFile(Config config) {
+        return h2(config, config.getValue("steadwork.file-url", String.class) + READ_ONLY, "", "");
+    }
+
+    private static DatabasePlace h2(Config config, String url, String user, String password) {
         // the address decides, should somebody have set one of their own
         Path file = Path.of(url.substring(H2_FILE.length()).replaceFirst(";.*", "")).toAbsolutePath().normalize();
         return new DatabasePlace(url, user, password, file.getParent(), file.getFileName().toString(), false).with(DatabaseKey.from(config, "key"));
+    }
+
+    private static void requireKind(String kind, String url) {
+        if (kind.equals("postgresql") && !url.startsWith(POSTGRESQL)) {
+            throw new RefusedStartException((url.startsWith(H2) ? "No database is named." : "The address of the database does not begin with " + POSTGRESQL + "//.")
+                    + " This Steadwork works on PostgreSQL: set QUARKUS_DATASOURCE_JDBC_URL, such as jdbc:postgresql://host/clinic, QUARKUS_DATASOURCE_USERNAME and"
+                    + " QUARKUS_DATASOURCE_PASSWORD in the environment, or quarkus.datasource.jdbc.url, username and password. Nothing was changed.");
+        }
+        if (kind.equals("h2") && url.startsWith(POSTGRESQL)) {
+            throw new RefusedStartException("This Steadwork keeps its records in a file of its own, and was told of a PostgreSQL database. Use the one that is built for it:"
+                    + " docs/scaling.md says how. Nothing was changed.");
+        }
     }
 
     DatabasePlace with(Optional<DatabaseKey> key) {
@@ -44,12 +70,18 @@ public record DatabasePlace(String url, String user, String password, Path folde
                 otherName, sealed);
     }
 
-    /** Tells the server about the key, which stands in no command line and no file of its settings. */
-    void hand() {
+    /** Tells the server about the key, which stands in no command line and no file of its settings; on PostgreSQL about the bounds of its statements. */
+    void hand(Config config) {
         if (sealed) {
             System.setProperty(SOURCE + "jdbc.url", url);
             System.setProperty(SOURCE + "password", password);
+        } else if (postgresql()) {
+            System.setProperty(SOURCE + "jdbc.url", ServerUrl.bounded(url, config));
         }
+    }
+
+    public boolean postgresql() {
+        return url.startsWith(POSTGRESQL);
     }
 
     public boolean h2File() {

@@ -23,6 +23,7 @@ import org.flywaydb.core.api.resource.LoadableResource;
 public final class Migrations {
 
     private static final String FOLDER = "db/migration";
+    private static final int SECONDS_FOR_ANOTHER_TO_MIGRATE = 1800;
 
     private final Map<String, String> scripts;
 
@@ -65,7 +66,8 @@ public final class Migrations {
 
     /** Brings a database to a version; what it has already is left. */
     public void migrate(String url, String user, String password, String version) {
-        Flyway.configure().dataSource(url, user, password).resourceProvider(new Carried(scripts)).target(version).cleanDisabled(true).load().migrate();
+        Flyway.configure().dataSource(url, user, password).resourceProvider(new Carried(scripts)).target(version).cleanDisabled(true)
+                .lockRetryCount(SECONDS_FOR_ANOTHER_TO_MIGRATE).load().migrate();
     }
 
     /** Hands Flyway the scripts; it scans nothing. */

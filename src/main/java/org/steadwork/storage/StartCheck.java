@@ -38,6 +38,9 @@ public final class StartCheck {
             file(place);
         }
         try (Connection db = place.open()) {
+            if (place.postgresql()) {
+                NodeGuard.begin(place, config);
+            }
             Optional<String> version = SchemaVersion.of(db);
             String last = Migrations.carried().last();
             if (version.isPresent() && SchemaVersion.compare(version.get(), last) > 0) {
@@ -47,7 +50,7 @@ public final class StartCheck {
         } catch (SQLException e) {
             throw Troubles.opening(place, e);
         }
-        place.hand();
+        place.hand(config);
     }
 
     private static void folder(Path folder, long leastFree) {

@@ -41,8 +41,9 @@ final class Troubles {
     private static String ofPostgresql(DatabasePlace place, SQLException e) {
         String state = String.valueOf(e.getSQLState());
         return switch (state) {
-            case "28P01", "28000" -> "The database at " + place + " does not let this user in: look at quarkus.datasource.username and password." + KEPT;
+            case "28P01", "28000", "08004" -> "The database at " + place + " does not let this user in: look at quarkus.datasource.username and password." + KEPT;
             case "3D000" -> "There is no database at " + place + ". Make it, or mend quarkus.datasource.jdbc.url." + KEPT;
+            case "53300" -> "The database at " + place + " takes no more connections: raise its max_connections, or lower quarkus.datasource.jdbc.max-size of the nodes." + KEPT;
             case "57P03" -> "The database at " + place + " is still starting. Try again in a moment." + KEPT;
             default -> state.startsWith("08") ? "The database at " + place + " does not answer. Is it running, and is the address right?" + KEPT
                     : "The database at " + place + " does not open (" + state + ")." + KEPT;

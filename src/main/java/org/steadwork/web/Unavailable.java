@@ -24,6 +24,7 @@ class Unavailable {
     static final int SECONDS_UNTIL_RETRY = 10;
     /** Closed, disk full or read-only, no connection, as H2 numbers them. */
     private static final Set<Integer> OF_H2 = Set.of(90007, 90028, 90030, 90031, 90067, 90097, 90098, 90121);
+    private static final Set<String> SINGLE_STATES = Set.of("25006", "57014", "25P03");
     /** Reading or writing failed, closed, damaged. */
     private static final Set<Integer> OF_THE_FILE = Set.of(DataUtils.ERROR_READING_FAILED, DataUtils.ERROR_WRITING_FAILED, DataUtils.ERROR_CLOSED,
             DataUtils.ERROR_FILE_CORRUPT);
@@ -74,10 +75,13 @@ class Unavailable {
                 || Stream.of(e.getSuppressed()).anyMatch(one -> concerns(one, deepest - 1));
     }
 
-    /** Class 08: no connection. 57P: the server is going or coming. 53: no room. 25006: read-only. Without a state: none was free in time. */
+    /**
+     * Class 08: no connection. 57P: the server is going or coming. 53: no room. 25006: read-only. 57014, 25P03: it took longer than
+     * the server allows. Without a state: none was free in time.
+     */
     private static boolean gone(SQLException e) {
         String state = e.getSQLState();
         return state == null ? String.valueOf(e.getMessage()).contains("cquisition timeout")
-                : state.startsWith("08") || state.startsWith("57P") || state.startsWith("53") || state.equals("25006") || OF_H2.contains(e.getErrorCode());
+                : state.startsWith("08") || state.startsWith("57P") || state.startsWith("53") || SINGLE_STATES.contains(state) || OF_H2.contains(e.getErrorCode());
     }
 }

@@ -28,7 +28,7 @@ public class Snooze {
 
     @Id
     @GeneratedValue(generator = "worklist_snooze_seq")
-    @SequenceGenerator(name = "worklist_snooze_seq", sequenceName = "worklist_snooze_seq")
+    @SequenceGenerator(name = "worklist_snooze_seq", sequenceName = "worklist_snooze_seq", allocationSize = 1)
     private Long id;
 
     @Version

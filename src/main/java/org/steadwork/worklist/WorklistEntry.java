@@ -36,7 +36,7 @@ public class WorklistEntry {
 
     @Id
     @GeneratedValue(generator = "worklist_entry_seq")
-    @SequenceGenerator(name = "worklist_entry_seq", sequenceName = "worklist_entry_seq")
+    @SequenceGenerator(name = "worklist_entry_seq", sequenceName = "worklist_entry_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -24,7 +24,7 @@ public class Adjustment {
 
     @Id
     @GeneratedValue(generator = "workplace_adjustment_seq")
-    @SequenceGenerator(name = "workplace_adjustment_seq", sequenceName = "workplace_adjustment_seq")
+    @SequenceGenerator(name = "workplace_adjustment_seq", sequenceName = "workplace_adjustment_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -33,7 +33,7 @@ class DeskPlan {
 
     @Id
     @GeneratedValue(generator = "desk_plan_seq")
-    @SequenceGenerator(name = "desk_plan_seq", sequenceName = "desk_plan_seq")
+    @SequenceGenerator(name = "desk_plan_seq", sequenceName = "desk_plan_seq", allocationSize = 1)
     private Long id;
 
     @Version

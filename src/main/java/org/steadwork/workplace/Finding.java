@@ -32,7 +32,7 @@ public class Finding {
 
     @Id
     @GeneratedValue(generator = "workplace_finding_seq")
-    @SequenceGenerator(name = "workplace_finding_seq", sequenceName = "workplace_finding_seq")
+    @SequenceGenerator(name = "workplace_finding_seq", sequenceName = "workplace_finding_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -24,7 +24,7 @@ class FindingStep {
 
     @Id
     @GeneratedValue(generator = "workplace_finding_step_seq")
-    @SequenceGenerator(name = "workplace_finding_step_seq", sequenceName = "workplace_finding_step_seq")
+    @SequenceGenerator(name = "workplace_finding_step_seq", sequenceName = "workplace_finding_step_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -25,7 +25,7 @@ public class Furniture {
 
     @Id
     @GeneratedValue(generator = "furniture_seq")
-    @SequenceGenerator(name = "furniture_seq", sequenceName = "furniture_seq")
+    @SequenceGenerator(name = "furniture_seq", sequenceName = "furniture_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -25,7 +25,7 @@ class FurnitureSize {
 
     @Id
     @GeneratedValue(generator = "furniture_size_seq")
-    @SequenceGenerator(name = "furniture_size_seq", sequenceName = "furniture_size_seq")
+    @SequenceGenerator(name = "furniture_size_seq", sequenceName = "furniture_size_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

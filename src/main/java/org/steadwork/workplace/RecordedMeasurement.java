@@ -27,7 +27,7 @@ class RecordedMeasurement {
 
     @Id
     @GeneratedValue(generator = "workplace_measurement_seq")
-    @SequenceGenerator(name = "workplace_measurement_seq", sequenceName = "workplace_measurement_seq")
+    @SequenceGenerator(name = "workplace_measurement_seq", sequenceName = "workplace_measurement_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -23,7 +23,7 @@ class RecordedObservation {
 
     @Id
     @GeneratedValue(generator = "workplace_observation_seq")
-    @SequenceGenerator(name = "workplace_observation_seq", sequenceName = "workplace_observation_seq")
+    @SequenceGenerator(name = "workplace_observation_seq", sequenceName = "workplace_observation_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

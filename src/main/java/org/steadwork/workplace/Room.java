@@ -21,7 +21,7 @@ public class Room {
 
     @Id
     @GeneratedValue(generator = "room_seq")
-    @SequenceGenerator(name = "room_seq", sequenceName = "room_seq")
+    @SequenceGenerator(name = "room_seq", sequenceName = "room_seq", allocationSize = 1)
     private Long id;
 
     @Version

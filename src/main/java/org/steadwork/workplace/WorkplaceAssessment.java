@@ -28,7 +28,7 @@ public class WorkplaceAssessment {
 
     @Id
     @GeneratedValue(generator = "workplace_assessment_seq")
-    @SequenceGenerator(name = "workplace_assessment_seq", sequenceName = "workplace_assessment_seq")
+    @SequenceGenerator(name = "workplace_assessment_seq", sequenceName = "workplace_assessment_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -23,7 +23,7 @@ public class WorkplacePhoto {
 
     @Id
     @GeneratedValue(generator = "workplace_photo_seq")
-    @SequenceGenerator(name = "workplace_photo_seq", sequenceName = "workplace_photo_seq")
+    @SequenceGenerator(name = "workplace_photo_seq", sequenceName = "workplace_photo_seq", allocationSize = 1)
     private Long id;
 
     @Version

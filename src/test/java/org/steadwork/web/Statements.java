@@ -8,9 +8,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.hibernate.resource.jdbc.spi.StatementInspector;
 
 /**
- * Counts the SQL statements that something takes, so that a page's count can be held fixed. Not counted: the next numbers of a sequence,
- * fetched fifty at a time, so that one view in fifty takes a statement more for its line in the audit trail; and the note that a session
- * is in use, written once a minute.
+ * Counts the SQL statements that something takes, so that a page's count can be held fixed. Not counted: the next number of a sequence,
+ * as for a line in the audit trail; and the note that a session is in use, written once a minute.
  */
 @Default
 @PersistenceUnitExtension

@@ -21,7 +21,7 @@ public class BreakGlass {
 
     @Id
     @GeneratedValue(generator = "break_glass_seq")
-    @SequenceGenerator(name = "break_glass_seq", sequenceName = "break_glass_seq")
+    @SequenceGenerator(name = "break_glass_seq", sequenceName = "break_glass_seq", allocationSize = 1)
     private Long id;
 
     @Version

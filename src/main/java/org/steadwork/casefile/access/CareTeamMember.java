@@ -20,7 +20,7 @@ public class CareTeamMember {
 
     @Id
     @GeneratedValue(generator = "care_team_member_seq")
-    @SequenceGenerator(name = "care_team_member_seq", sequenceName = "care_team_member_seq")
+    @SequenceGenerator(name = "care_team_member_seq", sequenceName = "care_team_member_seq", allocationSize = 1)
     private Long id;
 
     @ManyToOne(fetch = FetchType.LAZY)

@@ -38,7 +38,7 @@ class ImportJob {
 
     @Id
     @GeneratedValue(generator = "import_job_seq")
-    @SequenceGenerator(name = "import_job_seq", sequenceName = "import_job_seq")
+    @SequenceGenerator(name = "import_job_seq", sequenceName = "import_job_seq", allocationSize = 1)
     private Long id;
 
     @Version

@@ -25,7 +25,7 @@ class ReportToken {
 
     @Id
     @GeneratedValue(generator = "report_token_seq")
-    @SequenceGenerator(name = "report_token_seq", sequenceName = "report_token_seq")
+    @SequenceGenerator(name = "report_token_seq", sequenceName = "report_token_seq", allocationSize = 1)
     private Long id;
 
     @Version
