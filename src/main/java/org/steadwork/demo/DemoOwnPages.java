@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -18,9 +19,11 @@ import org.steadwork.exercise.Prescription;
 import org.steadwork.exercise.Prescriptions;
 import org.steadwork.exercise.dayplan.DayFrame;
 import org.steadwork.exercise.dayplan.FixedBlock;
+import org.steadwork.outcome.Instruments;
 import org.steadwork.ownpage.OwnLink;
 import org.steadwork.ownpage.OwnLinks;
 import org.steadwork.ownpage.OwnReport;
+import org.steadwork.ownpage.OwnReportAnswer;
 import org.steadwork.ownpage.OwnReportLine;
 import org.steadwork.ownpage.OwnReports;
 import org.steadwork.ownpage.PainRise;
@@ -51,6 +54,9 @@ class DemoOwnPages implements DemoVisitPart {
 
     @Inject
     PainRise pain;
+
+    @Inject
+    Instruments instruments;
 
     @Override
     public int order() {
@@ -106,8 +112,13 @@ class DemoOwnPages implements DemoVisitPart {
         Instant arrived = at(written, "at");
         List<OwnReportLine> lines = written.entries("zones").stream()
                 .map(zone -> OwnReportLine.ofZone(zone.text("zone"), zone.integer("now"), zone.integer("worst"), zone.integer("average"))).toList();
-        reports.persist(new OwnReport(visit.file(), LocalDate.ofInstant(arrived, ZoneId.systemDefault()), lines, List.of(), false, written.has("pain_up"),
-                written.optionalText("words").orElse(null), arrived));
+        OwnReport report = new OwnReport(visit.file(), LocalDate.ofInstant(arrived, ZoneId.systemDefault()), lines, List.of(), false, written.has("pain_up"),
+                written.optionalText("words").orElse(null), arrived);
+        List<OwnReportAnswer> answers = new ArrayList<>();
+        written.entry("answers").ifPresent(given -> given.keys().forEach(key -> answers.add(new OwnReportAnswer(
+                instruments.find(key).orElseThrow(() -> given.problem("there is no instrument '" + key + "'")), List.of(given.integer(key))))));
+        report.answered(answers, List.of());
+        reports.persist(report);
     }
 
     private static Instant at(Entry written, String key) {

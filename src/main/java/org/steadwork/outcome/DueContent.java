@@ -27,6 +27,16 @@ final class DueContent {
         return read(Content.yaml("instruments/due.yaml"), instruments);
     }
 
+    /** Days after which a goal is to be rated again, from 1. */
+    static int goalsEveryDays() {
+        Entry entry = Content.yaml("instruments/due.yaml");
+        int days = entry.integer("goals_every_days");
+        if (days < 1) {
+            throw entry.problem("'goals_every_days' counts from 1");
+        }
+        return days;
+    }
+
     static List<Asked> read(Entry entry, Instruments instruments) {
         entry.text("source");
         List<Asked> asked = new ArrayList<>();

@@ -6,7 +6,9 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.steadwork.casefile.Attendance;
@@ -43,6 +45,9 @@ public class DueMeasures {
     PhysicalMeasurements physical;
 
     @Inject
+    Goals goals;
+
+    @Inject
     SymptomReports reports;
 
     @Inject
@@ -52,10 +57,12 @@ public class DueMeasures {
     Visits visits;
 
     private List<DueContent.Asked> asked;
+    private int goalsEveryDays;
 
     @PostConstruct
     void read() {
         asked = DueContent.read(instruments);
+        goalsEveryDays = DueContent.goalsEveryDays();
     }
 
     /** Returns what is due in a case on a day, in a fixed number of queries. */
@@ -75,9 +82,24 @@ public class DueMeasures {
                 due.add(due(caseId, on, instrument, course));
             }
         }
+        goals(caseId, on).ifPresent(due::add);
         measured(caseId, on, instruments.grip().about(), physical.grips(caseId).stream().map(GripMeasurement::testedOn)).ifPresent(due::add);
         measured(caseId, on, instruments.rangeOfMotion().about(), physical.motions(caseId).stream().map(MotionMeasurement::testedOn)).ifPresent(due::add);
         return due;
+    }
+
+    /** Goals that stand and were neither set nor rated for so long, and not yet on the day. */
+    private Optional<Due> goals(long caseId, LocalDate on) {
+        Map<Long, LocalDate> last = new HashMap<>();
+        goals.of(caseId).stream().filter(goal -> goal.givenUpOn() == null && goal.setOn().isBefore(on)).forEach(goal -> last.put(goal.id(), goal.setOn()));
+        if (last.isEmpty()) {
+            return Optional.empty();
+        }
+        int all = last.size();
+        goals.ratings(caseId).stream().filter(rating -> !rating.ratedOn().isAfter(on)).forEach(rating -> last.computeIfPresent(rating.goal().id(), (id, day) -> rating.ratedOn()));
+        List<LocalDate> waiting = last.values().stream().filter(day -> !day.plusDays(goalsEveryDays).isAfter(on)).sorted().toList();
+        return waiting.isEmpty() ? Optional.empty() : Optional.of(new Due("gas", "Goals", waiting.size() + " of " + all + (all == 1 ? " goal" : " goals") + " to rate, the longest set or rated on "
+                + Dates.shown(waiting.get(0)), false, "/cases/" + caseId + "/goals"));
     }
 
     // grip and motion are for whoever decided once to measure them: only what was begun comes round again

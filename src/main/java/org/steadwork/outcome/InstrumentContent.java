@@ -18,6 +18,7 @@ import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.Item;
 import org.steadwork.outcome.scoring.MeanOfParts;
 import org.steadwork.outcome.scoring.Part;
+import org.steadwork.outcome.scoring.PhoneWords;
 import org.steadwork.outcome.scoring.RegionCounts;
 import org.steadwork.outcome.scoring.RiskGroups;
 import org.steadwork.outcome.scoring.ScaledMean;
@@ -63,12 +64,12 @@ final class InstrumentContent {
         }
         List<Item> items = items(entry);
         Entry rule = entry.entry("rule").orElseThrow(() -> entry.problem("'rule' is missing"));
-        Instrument instrument = new Instrument(key, entry.text("name"), label, entry.text("version"), entry.optionalText("unit").orElse(""),
+        Instrument instrument = AboutContent.checked(entry, () -> new Instrument(key, entry.text("name"), label, entry.text("version"), entry.optionalText("unit").orElse(""),
                 entry.texts("regions"), items, rule(rule), entry.constant("direction", Direction.class), lowest, highest,
                 entry.constant("use", Instrument.Use.class), AboutContent.decimals(entry), entry.constant("form", Instrument.Form.class), changeRating(entry),
                 bands(entry), AboutContent.thresholds(entry), optional(entry, "cannot_improve_below"), optional(entry, "cannot_worsen_above"),
                 entry.integer("every_days"), entry.text("schedule"), entry.text("permission"), entry.text("source"),
-                entry.optionalText("loinc").orElse(""), entry.texts("notes"));
+                entry.optionalText("loinc").orElse(""), entry.texts("notes"), onPhone(entry)));
         checkUse(entry, instrument);
         checkEnds(entry, instrument);
         return instrument;
@@ -108,6 +109,10 @@ final class InstrumentContent {
         List<Integer> answers = instrument.items().stream()
                 .map(item -> reversed.contains(item.number()) ? turned.apply(item) : plain.apply(item)).toList();
         return instrument.score(answers).value().orElse(Double.NaN);
+    }
+
+    private static Optional<PhoneWords> onPhone(Entry entry) {
+        return entry.entry("phone").map(phone -> new PhoneWords(phone.text("heading"), phone.texts("asks"), phone.text("low"), phone.text("high")));
     }
 
     private static List<Item> items(Entry entry) {

@@ -12,14 +12,12 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.hibernate.envers.Audited;
 import org.hibernate.envers.RelationTargetAuditMode;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.kernel.StaleVersionException;
+import org.steadwork.outcome.scoring.AnswersText;
 import org.steadwork.outcome.scoring.Instrument;
 import org.steadwork.outcome.scoring.Scored;
 
@@ -31,8 +29,6 @@ import org.steadwork.outcome.scoring.Scored;
 @Table(name = "score")
 @Audited(targetAuditMode = RelationTargetAuditMode.NOT_AUDITED)
 public class Score {
-
-    private static final String UNANSWERED = "_";
 
     @Id
     @GeneratedValue(generator = "score_seq")
@@ -94,7 +90,7 @@ public class Score {
             throw new IllegalArgumentException("This is a score of " + instrument + ", not of " + by.key());
         }
         Scored scored = by.score(given);
-        answers = given.stream().map(answer -> answer == null ? UNANSWERED : answer.toString()).collect(Collectors.joining(" "));
+        answers = AnswersText.write(given);
         value = scored.value().isPresent() ? Double.valueOf(scored.value().getAsDouble()) : null;
         low = scored.low().isPresent() ? Double.valueOf(scored.low().getAsDouble()) : null;
         high = scored.high().isPresent() ? Double.valueOf(scored.high().getAsDouble()) : null;
@@ -136,8 +132,7 @@ public class Score {
 
     /** Returns the raw answers in item order, null for an unanswered item. */
     public List<Integer> answers() {
-        return Collections.unmodifiableList(Arrays.stream(answers.split(" "))
-                .map(answer -> answer.equals(UNANSWERED) ? null : Integer.valueOf(answer)).collect(Collectors.toList()));
+        return AnswersText.read(answers);
     }
 
     /** Returns the score, full precision, or null when too little was answered. */

@@ -61,6 +61,11 @@ public class Scores implements PanacheRepository<Score> {
 
     /** Records answers for a day; a score of that day is corrected, with its history kept. Nothing answered and nothing stored stores nothing. */
     public void record(CaseFile file, Instrument instrument, LocalDate day, List<Integer> answers) {
+        record(file, instrument, day, answers, account.displayName());
+    }
+
+    /** As {@link #record(CaseFile, Instrument, LocalDate, List)}, naming who answered and who took it over. */
+    public void record(CaseFile file, Instrument instrument, LocalDate day, List<Integer> answers, String by) {
         Optional<Score> stored = on(file.id(), instrument.key(), day);
         if (stored.isEmpty() && answers.stream().allMatch(answer -> answer == null)) {
             return;
@@ -69,7 +74,7 @@ public class Scores implements PanacheRepository<Score> {
             return;
         }
         Score score = stored.orElseGet(() -> new Score(file, instrument, day));
-        score.record(instrument, answers, account.displayName(), Instant.now(clock));
+        score.record(instrument, answers, by, Instant.now(clock));
         persist(score);
     }
 }

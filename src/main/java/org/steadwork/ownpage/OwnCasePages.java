@@ -160,8 +160,9 @@ class OwnCasePages {
         if (!take && note == null && form.error(field) == null) {
             form.error(field, "Say what you did with it, for example: phoned, agreed to wait for the visit.");
         }
-        if (take && taking.dayIsTaken(report)) {
-            form.error(field, "The case has a symptom report of " + Dates.shown(report.reportedOn()) + " already. Add what is new there, and note that here.");
+        List<String> stand = take ? taking.inTheWay(report) : List.of();
+        if (!stand.isEmpty()) {
+            form.error(field, "The case has " + String.join(", ", stand) + " already. Add what is new there, and note that here.");
         }
         if (report.reviewedAt() != null) {
             form.error(field, "Looked at meanwhile by " + report.reviewedBy() + ".");

@@ -62,6 +62,11 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
                 .filter(link -> link.alive(LocalDate.now(clock)));
     }
 
+    /** Holds the case until the end of the transaction, so that what a phone sends twice at one moment is taken one after the other. */
+    void hold(CaseFile file) {
+        getEntityManager().createNativeQuery("select id from case_file where id = ?1 for update").setParameter(1, file.id()).getSingleResult();
+    }
+
     void leave(String token) {
         getEntityManager().createQuery("delete from OwnVisit v where v.tokenHash = ?1").setParameter(1, OpaqueToken.hash(token)).executeUpdate();
     }

@@ -35,7 +35,7 @@ class OwnPageAttention implements Attention {
 
     @Override
     public Set<String> rules() {
-        return Set.of("own_report_emergency", "own_report_warning", "own_report_pain", "own_report", "own_session_pain", "own_page_locked");
+        return Set.of("own_report_emergency", "own_report_warning", "own_report_pain", "own_report_worse", "own_report", "own_session_pain", "own_page_locked");
     }
 
     @Override
@@ -52,9 +52,21 @@ class OwnPageAttention implements Attention {
     }
 
     private Entry ofReport(OwnReport report) {
-        String rule = report.atOnce() ? "own_report_emergency" : !report.warnings().isEmpty() ? "own_report_warning" : report.painUp() ? "own_report_pain" : "own_report";
-        return entry(rule, report.caseFile(), String.valueOf(report.id()), report.reportedOn(),
-                report.warnings().isEmpty() ? Map.of() : Map.of("warning", report.warnings().get(0)));
+        return entry(rule(report), report.caseFile(), String.valueOf(report.id()), report.reportedOn(), facts(report));
+    }
+
+    private static String rule(OwnReport report) {
+        if (!report.warnings().isEmpty()) {
+            return report.atOnce() ? "own_report_emergency" : "own_report_warning";
+        }
+        return report.painUp() ? "own_report_pain" : report.worse().isEmpty() ? "own_report" : "own_report_worse";
+    }
+
+    private static Map<String, String> facts(OwnReport report) {
+        if (!report.warnings().isEmpty()) {
+            return Map.of("warning", report.warnings().get(0));
+        }
+        return report.worse().isEmpty() || report.painUp() ? Map.of() : Map.of("worse", String.join("; ", report.worse()));
     }
 
     private Entry entry(String rule, CaseFile file, String subject, LocalDate since, Map<String, String> facts) {

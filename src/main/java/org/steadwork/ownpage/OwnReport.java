@@ -45,6 +45,16 @@ public class OwnReport {
     @OrderColumn(name = "place")
     private List<OwnReportLine> lines = new ArrayList<>();
 
+    @ElementCollection
+    @CollectionTable(name = "own_report_answer", joinColumns = @JoinColumn(name = "own_report_id"))
+    @OrderColumn(name = "place")
+    private List<OwnReportAnswer> answers = new ArrayList<>();
+
+    private String sending;
+
+    @Column(columnDefinition = "text")
+    private String worse;
+
     @Column(columnDefinition = "text")
     private String warnings;
 
@@ -88,6 +98,21 @@ public class OwnReport {
         this.painUp = painUp;
         this.ownWords = ownWords;
         this.receivedAt = receivedAt;
+    }
+
+    /**
+     * Adds the questionnaires.
+     *
+     * @param worse what got worse by more than measurement error beside pain, in words
+     */
+    public void answered(List<OwnReportAnswer> given, List<String> worse) {
+        answers.addAll(given);
+        this.worse = worse.isEmpty() ? null : String.join("\n", worse);
+    }
+
+    /** Names the sending: what arrives again under the same name is the same report. Null for a phone that named none. */
+    void sentAs(String name) {
+        sending = name;
     }
 
     void requireVersion(int seen) {
@@ -137,7 +162,20 @@ public class OwnReport {
     }
 
     public boolean alarming() {
-        return warnings != null || painUp;
+        return warnings != null || painUp || worse != null;
+    }
+
+    public List<OwnReportAnswer> answers() {
+        return answers;
+    }
+
+    /** What got worse by more than measurement error beside pain. */
+    public List<String> worse() {
+        return worse == null ? List.of() : worse.lines().toList();
+    }
+
+    String sending() {
+        return sending;
     }
 
     public String ownWords() {

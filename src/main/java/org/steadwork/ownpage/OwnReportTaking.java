@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -20,8 +22,12 @@ import org.steadwork.casefile.RegionReading;
 import org.steadwork.casefile.SymptomPattern;
 import org.steadwork.casefile.SymptomReport;
 import org.steadwork.casefile.SymptomReports;
+import org.steadwork.outcome.Instruments;
 import org.steadwork.outcome.OwnActivity;
 import org.steadwork.outcome.OwnActivityRatings;
+import org.steadwork.outcome.Scores;
+import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.web.Dates;
 
 /** Takes a patient's report over into the case, as the clinician decides. */
 @ApplicationScoped
@@ -34,6 +40,12 @@ class OwnReportTaking {
     OwnActivityRatings activities;
 
     @Inject
+    Instruments instruments;
+
+    @Inject
+    Scores scores;
+
+    @Inject
     BodyChart chart;
 
     @Inject
@@ -42,14 +54,33 @@ class OwnReportTaking {
     @Inject
     Clock clock;
 
-    /** True when the case has a symptom report of that day already: numbers of a day stand once. */
-    boolean dayIsTaken(OwnReport report) {
-        return painLines(report).findAny().isPresent() && symptoms.of(report.caseFile().id()).stream().anyMatch(other -> other.reportedOn().equals(report.reportedOn()));
+    /** What the case has of that day already, and what was answered to another version: numbers of a day stand once, and are not written over from home. */
+    List<String> inTheWay(OwnReport report) {
+        long caseId = report.caseFile().id();
+        String ofDay = " of " + Dates.shown(report.reportedOn());
+        List<String> stand = new ArrayList<>();
+        if (painLines(report).findAny().isPresent() && symptoms.of(caseId).stream().anyMatch(other -> other.reportedOn().equals(report.reportedOn()))) {
+            stand.add("a symptom report" + ofDay);
+        }
+        if (report.lines().stream().anyMatch(line -> line.rating() != null) && activities.byDay(caseId).containsKey(report.reportedOn())) {
+            stand.add("ratings of the own activities" + ofDay);
+        }
+        for (OwnReportAnswer answer : report.answers()) {
+            Optional<Instrument> instrument = instruments.find(answer.instrument());
+            if (instrument.filter(known -> known.version().equals(answer.instrumentVersion())).isEmpty()) {
+                stand.add("another version of " + instrument.map(Instrument::label).orElse(answer.instrument()));
+            } else if (scores.on(caseId, answer.instrument(), report.reportedOn()).isPresent()) {
+                stand.add("a score of " + instrument.get().label() + ofDay);
+            }
+        }
+        return stand;
     }
 
-    /** Makes a symptom report of that day with the numbers given, and rates the own activities. */
+    /** Makes a symptom report of that day with the numbers given, rates the own activities, and scores the questionnaires. */
     void take(OwnReport report) {
         CaseFile file = report.caseFile();
+        String by = "Patient, looked at by " + account.displayName();
+        report.answers().forEach(answer -> scores.record(file, instruments.find(answer.instrument()).orElseThrow(), report.reportedOn(), answer.answers(), by));
         if (painLines(report).findAny().isPresent()) {
             Map<String, RegionReading> before = symptoms.latest(file.id()).map(SymptomReport::readings).orElse(List.of()).stream()
                     .collect(Collectors.toMap(RegionReading::zone, Function.identity()));
@@ -57,7 +88,7 @@ class OwnReportTaking {
             SymptomReport taken = new SymptomReport(file, report.reportedOn(), LocalDate.now(clock));
             SymptomPattern nothing = SymptomPattern.notAsked();
             taken.report(new SymptomPattern(nothing.course(), nothing.nightWaking(), nothing.coughOrSneeze(), null, null, report.ownWords()), readings, false);
-            taken.savedBy("Patient, looked at by " + account.displayName(), Instant.now(clock));
+            taken.savedBy(by, Instant.now(clock));
             symptoms.persist(taken);
         }
         Map<Long, OwnActivity> named = activities.activities(file.id()).stream().collect(Collectors.toMap(OwnActivity::id, Function.identity()));
@@ -82,7 +113,19 @@ class OwnReportTaking {
                 words.add(chart.find(line.about()).map(Zone::label).orElse(line.about()) + ": now " + said(line.now()) + ", worst " + said(line.worst()) + ", usual " + said(line.average()));
             }
         }
+        report.answers().forEach(answer -> words.add(answered(answer)));
         return words;
+    }
+
+    private String answered(OwnReportAnswer answer) {
+        Optional<Instrument> known = instruments.find(answer.instrument()).filter(instrument -> instrument.version().equals(answer.instrumentVersion()));
+        String given = answer.answers().stream().map(one -> said(one).replace('-', '−')).collect(Collectors.joining(", "));
+        return known.map(instrument -> instrument.label() + " (" + instrument.version() + "): " + given + band(instrument, answer)).orElse(answer.instrument() + ": " + given);
+    }
+
+    private static String band(Instrument instrument, OwnReportAnswer answer) {
+        OptionalDouble value = instrument.score(answer.answers()).value();
+        return value.isEmpty() ? "" : instrument.band(value.getAsDouble()).map(band -> ", " + band.label()).orElse("");
     }
 
     private static Stream<OwnReportLine> painLines(OwnReport report) {

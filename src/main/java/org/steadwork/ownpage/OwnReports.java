@@ -9,8 +9,9 @@ import org.steadwork.casefile.CaseScope;
 @ApplicationScoped
 public class OwnReports implements PanacheRepository<OwnReport> {
 
-    /** The reports of a case with their lines, the latest first. */
+    /** The reports of a case with their lines and answers, the latest first, in two queries. */
     List<OwnReport> ofCase(long caseId) {
+        list("select distinct r from OwnReport r left join fetch r.answers where r.caseFile.id = ?1", caseId);
         return list("select distinct r from OwnReport r left join fetch r.lines where r.caseFile.id = ?1 order by r.receivedAt desc, r.id desc", caseId);
     }
 

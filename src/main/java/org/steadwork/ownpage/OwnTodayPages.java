@@ -11,7 +11,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -43,11 +42,14 @@ class OwnTodayPages {
         static native TemplateInstance ownToday(OwnToday own);
     }
 
-    /** Days for which ticks that were kept on a phone may still be sent. */
-    private static final int DAYS_BACK = 7;
-
     @Inject
     OwnGuest guest;
+
+    @Inject
+    OwnLinks links;
+
+    @Inject
+    OwnDays days;
 
     @Inject
     OwnProgrammes programmes;
@@ -94,10 +96,9 @@ class OwnTodayPages {
             return Answers.seeOther("/own");
         }
         CaseFile file = link.get().caseFile();
-        // the case is held, so that a page sent twice at one moment is taken one after the other
-        db.createNativeQuery("select id from case_file where id = ?1 for update").setParameter(1, file.id()).getSingleResult();
+        links.hold(file);
         Form form = posted.read();
-        LocalDate day = day(form);
+        LocalDate day = days.told(file, form);
         OwnToday stored = view(file, day);
         stored.programme().items().forEach(item -> item.slots().forEach(slot -> {
             before(form, item, slot);
@@ -147,16 +148,5 @@ class OwnTodayPages {
         LocalDate today = LocalDate.now(clock);
         boolean lateAlarm = ticks.alarms(file.id()).stream().anyMatch(tick -> LocalDate.ofInstant(tick.receivedAt(), clock.getZone()).equals(today));
         return OwnToday.of(file, day, programmes.of(file), ticks.on(file.id(), day), lateAlarm, LocalTime.now(clock));
-    }
-
-    /** The day that the phone shows; today where it is not one of the last week. */
-    private LocalDate day(Form form) {
-        LocalDate today = LocalDate.now(clock);
-        try {
-            LocalDate day = LocalDate.parse(form.value("day"));
-            return day.isAfter(today) || day.isBefore(today.minusDays(DAYS_BACK)) ? today : day;
-        } catch (DateTimeException e) {
-            return today;
-        }
     }
 }

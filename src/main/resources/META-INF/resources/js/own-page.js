@@ -1,13 +1,13 @@
 // Keeps what was ticked on this phone until it has reached the clinic. The page works without this script.
 // A day is sent whole, so sending it twice says the same and stores it once.
 
+import { AGAIN_AFTER, ask, dayNow, daysSince, fieldsOf, isPage, kept, post, renewToken, say as sayAt, stayWithoutReception, tidy, time } from './own-phone.js';
+
 const form = document.querySelector('form[data-keep]');
 const status = document.querySelector('[data-kept]');
-const KEPT = `steadwork-own-kept-${form?.dataset.keep}`;
-const PATIENCE = 20_000;
-const AGAIN_AFTER = 30_000;
+const store = form ? kept(`kept-${form.dataset.keep}`) : null;
+const TODAY = '/own/today';
 const STALE_AFTER = 3_600_000;
-const A_DAY = 86_400_000;
 
 let opened = new Date();
 let busy = false;
@@ -15,39 +15,20 @@ let again = false;
 let retry = null;
 
 function read() {
-  try {
-    return JSON.parse(localStorage.getItem(KEPT) || '{}');
-  } catch {
-    return {};
-  }
+  return store.read() || {};
 }
 
 function write(days) {
-  try {
-    if (Object.keys(days).length === 0) {
-      localStorage.removeItem(KEPT);
-    } else {
-      localStorage.setItem(KEPT, JSON.stringify(days));
-    }
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function time() {
-  return new Date().toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+  return store.write(Object.keys(days).length === 0 ? null : days);
 }
 
 function say(word, rest) {
-  const strong = document.createElement('b');
-  strong.textContent = word;
-  status.replaceChildren(strong, ` ${rest}`);
+  sayAt(status, word, rest);
 }
 
 function keep() {
   const days = read();
-  days[form.elements.day.value] = [...new FormData(form).entries()].filter(([name]) => name !== 'csrf-token');
+  days[form.elements.day.value] = fieldsOf(form);
   return write(days);
 }
 
@@ -77,34 +58,9 @@ function tie(changed) {
   }
 }
 
-function ask(address, options = {}) {
-  return fetch(address, { credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE), ...options });
-}
-
-function isToday(answer) {
-  if (new URL(answer.url).pathname === '/own') {
-    throw new Error('closed');
-  }
-  return answer.ok && new URL(answer.url).pathname === '/own/today';
-}
-
 async function send(fields) {
-  const body = new URLSearchParams(fields);
-  body.append('csrf-token', form.elements['csrf-token'].value);
-  const answer = await ask(form.action, { method: 'POST', body });
-  return isToday(answer) ? answer.text() : null;
-}
-
-/** The token of the form may be over although the page is not: take a fresh one. Says so when the page has closed. */
-async function renew() {
-  const answer = await ask('/own/today');
-  if (!isToday(answer)) {
-    throw new Error('refused');
-  }
-  const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('form[data-keep] [name=csrf-token]');
-  if (fresh) {
-    form.elements['csrf-token'].value = fresh.value;
-  }
+  const answer = await post(form.action, fields);
+  return isPage(answer, TODAY) ? answer.text() : null;
 }
 
 async function sendOrRenew(fields) {
@@ -112,7 +68,7 @@ async function sendOrRenew(fields) {
   if (page !== null) {
     return page;
   }
-  await renew();
+  await renewToken();
   const second = await send(fields);
   if (second === null) {
     throw new Error('refused');
@@ -184,7 +140,7 @@ function keepAndSend() {
 
 /** A page left open is loaded anew: the day may be another, and an exercise may have been paused meanwhile. */
 async function freshen() {
-  const passed = Math.round((new Date().setHours(0, 0, 0, 0) - new Date(opened).setHours(0, 0, 0, 0)) / A_DAY);
+  const passed = daysSince(opened);
   if (passed < 1 && new Date() - opened < STALE_AFTER) {
     return;
   }
@@ -197,24 +153,36 @@ async function freshen() {
     // no reception: the page stays, and turns its day over by itself
   }
   if (passed >= 1) {
-    turn(passed);
+    turn();
   }
 }
 
-function turn(passed) {
-  const day = new Date(`${form.elements.day.value}T12:00`);
-  day.setDate(day.getDate() + passed);
+function turn() {
+  const next = dayNow(form.elements.day.value, opened);
+  const day = new Date(`${next}T12:00`);
   opened = new Date();
   form.querySelectorAll('input[name=was]').forEach((input) => input.remove());
   form.querySelectorAll('input[name=done]').forEach((box) => { box.checked = false; });
   form.querySelectorAll('select[data-session]').forEach((field) => { field.value = ''; });
-  form.elements.day.value = `${day.getFullYear()}-${String(day.getMonth() + 1).padStart(2, '0')}-${String(day.getDate()).padStart(2, '0')}`;
+  form.elements.day.value = next;
   document.querySelector('.phone h1').textContent = day.toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' }).replace(',', '');
   document.querySelector('.progress').hidden = true;
   say('New day.', 'No reception: what you tick is kept on this phone.');
 }
 
+/** The figures are fetched while there is reception, not only when they are looked at. */
+function fetchFigures() {
+  form.querySelectorAll('img[loading=lazy]').forEach((figure) => { figure.loading = 'eager'; });
+}
+
+const lost = tidy();
+
 if (form && status) {
+  if (lost.length > 0) {
+    say('Too old to send:', `what was ticked on ${lost.sort().join(', ')} did not reach the clinic within a week and is no longer on this phone. Tell your physiotherapist.`);
+  }
+  fetchFigures();
+  stayWithoutReception(status);
   putBack();
   form.addEventListener('change', (event) => {
     tie(event.target);

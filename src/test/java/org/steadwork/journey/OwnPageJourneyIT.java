@@ -9,6 +9,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.LoadState;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -25,7 +26,7 @@ class OwnPageJourneyIT {
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");
     private static final Pattern LINK = Pattern.compile("/own/[A-Za-z0-9_-]{43}");
     private static final String PASSWORD = "wind-over-the-fen-7";
-    private static final List<String> NAMES = List.of("Aurelio Brandvik", "Celestine Dumarest", "Evander Fjelstrup", "Gudrun Hazelwick", "Ignatius Jellema", "Katriona Lofthus",
+    private static final List<String> NAMES = List.of("Basilia Thornquist", "Caspian Oduya", "Delphine Marchetti", "Emeric Vandersloot", "Aurelio Brandvik", "Celestine Dumarest", "Evander Fjelstrup", "Gudrun Hazelwick", "Ignatius Jellema", "Katriona Lofthus",
             "Marisol Tverdal", "Oswin Pellegrew");
 
     /** One thumb: WCAG 2.2, 2.5.5 (level AAA) asks for 44 px. */
@@ -130,7 +131,7 @@ class OwnPageJourneyIT {
         phone.follow("Tell how it has been").expectHeading("How has it been?");
         phone.page().getByRole(AriaRole.RADIOGROUP, new Page.GetByRoleOptions().setName("Pain now, Back of neck")).getByLabel("3").check();
         phone.page().locator("input[name=sign][value=today0]").check();
-        phone.press("Send it").expectHeading("Thank you").expectWords("Phone the clinic or a doctor today").expectWords("Nobody watches this page round the clock");
+        sendReport().expectHeading("Thank you").expectWords("Phone the clinic or a doctor today").expectWords("Nobody watches this page round the clock");
         phone.follow("Back to the exercises").press("Close my page on this phone").expectHeading("Your page is closed");
         clinician.open("/").expect(200);
         assertTrue(clinician.words().contains("Ticked at home, to phone about the same day"), clinician.words());
@@ -208,5 +209,109 @@ class OwnPageJourneyIT {
         box(2).check();
         waitFor("Sent");
         assertEquals(3, ticked());
+    }
+
+    private void tell() {
+        phone.follow("Tell how it has been").expectHeading("How has it been?");
+    }
+
+    private Locator workAbility(int answer) {
+        return phone.page().locator("input[name=q_was_1][value='" + answer + "']");
+    }
+
+    /** The page sends by script, so the click alone loads nothing. */
+    private BrowserSession sendReport() {
+        phone.button("Send it").click();
+        phone.page().waitForURL("**/own/report/thanks");
+        return phone.check();
+    }
+
+    private int reports() {
+        clinician.open(path + "/own-page").expect(200);
+        return clinician.page().select(".own-report").size();
+    }
+
+    @Test
+    void aReportFilledInWithoutReceptionIsKeptAndArrivesOnce() {
+        enter();
+        tell();
+        phone.withoutReception(() -> {
+            workAbility(6).check();
+            phone.button("Send it").click();
+            waitFor("Kept");
+            phone.page().getByText("Back to the exercises").click();
+            phone.page().getByText("This page stays open").waitFor();
+            phone.expectHeading("How has it been?");
+            assertEquals(0, reports());
+        });
+        phone.page().waitForURL("**/own/report/thanks");
+        phone.check().expectHeading("Thank you");
+        assertEquals(1, reports());
+        assertTrue(clinician.words().contains("Work ability (0-10): 6"), clinician.words());
+        phone.follow("Back to the exercises").page().reload();
+        phone.check();
+        assertEquals(1, reports(), "nothing of it is left on the phone to be sent again");
+    }
+
+    /** The report reaches the clinic, its answer does not reach the phone: the phone sends it again, and it stands once. */
+    @Test
+    void aReportWhoseAnswerWasLostIsSentAgainAndStandsOnce() {
+        enter();
+        tell();
+        workAbility(6).check();
+        phone.page().route("**/own/report", route -> {
+            if (route.request().method().equals("POST")) {
+                route.fetch();
+                route.abort();
+            } else {
+                route.resume();
+            }
+        });
+        phone.button("Send it").click();
+        waitFor("Kept");
+        phone.page().unroute("**/own/report");
+        assertEquals(1, reports());
+        phone.expectComplaint("net::ERR_FAILED");
+        phone.open("/own/today");
+        phone.page().getByText("Your report was sent").waitFor();
+        assertEquals(1, reports());
+    }
+
+    @Test
+    void aHalfFilledReportStaysOnThePhoneAndAWarningSignSaysAtOnceWhatToDo() {
+        enter();
+        tell();
+        workAbility(4).check();
+        phone.type("Anything else", "A long week");
+        phone.page().locator("input[name=sign][value=now0]").check();
+        phone.page().getByText("Call the emergency number now.").waitFor();
+        phone.check();
+        phone.follow("Back to the exercises");
+        assertEquals(0, reports(), "a half-filled report is not sent");
+        tell();
+        assertTrue(workAbility(4).isChecked());
+        assertEquals("A long week", phone.page().getByLabel("Anything else").inputValue());
+        assertTrue(phone.page().getByText("Call the emergency number now.").isVisible());
+        phone.page().locator("input[name=sign][value=now0]").uncheck();
+        assertTrue(phone.page().getByText("Call the emergency number now.").isHidden());
+        sendReport().expectHeading("Thank you");
+        assertEquals(1, reports());
+    }
+
+    @Test
+    void thePageIsNotLeftWithoutReceptionAndItsFiguresAreThere() {
+        enter();
+        phone.page().waitForLoadState(LoadState.NETWORKIDLE);
+        phone.withoutReception(() -> {
+            phone.page().getByText("Tell how it has been").click();
+            phone.page().getByText("This page stays open").waitFor();
+            assertEquals("Mon 4 Mar 2030", phone.heading().replace('\u00a0', ' '));
+            phone.page().getByText("How to do it").first().click();
+            assertTrue((boolean) phone.page().locator(".own-figure").first().evaluate("figure => figure.complete && figure.naturalWidth > 0"), "the figure was fetched before");
+            box(0).check();
+            waitFor("Kept");
+        });
+        waitFor("Sent");
+        assertEquals(1, ticked());
     }
 }

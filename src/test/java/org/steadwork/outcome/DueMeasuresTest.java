@@ -40,6 +40,9 @@ class DueMeasuresTest {
     Scores scores;
 
     @Inject
+    Goals goals;
+
+    @Inject
     CaseFiles files;
 
     @Inject
@@ -122,5 +125,31 @@ class DueMeasuresTest {
             score.record(instrument, Collections.nCopies(instrument.items().size(), 1), "T. Clinician", Instant.EPOCH);
             scores.persist(score);
         });
+    }
+
+    // the days are a proposal of the content
+    @Test
+    void goalsAreDueAgainTwoWeeksAfterTheyWereSetOrRated() {
+        long id = cases.open("Goal", "Duewright");
+        Goal goal = QuarkusTransaction.requiringNew().call(() -> {
+            Goal set = new Goal(files.findById(id), "Type for an hour", FIRST);
+            goals.persist(set);
+            return set;
+        });
+        assertFalse(keys(id, FIRST.plusDays(13)).contains("gas"));
+        assertTrue(keys(id, FIRST.plusDays(14)).contains("gas"));
+        DueMeasures.Due due = this.due.of(id, FIRST.plusDays(20)).stream().filter(one -> one.key().equals("gas")).findFirst().orElseThrow();
+        assertEquals("1 of 1 goal to rate, the longest set or rated on 4 Mar 2026", due.why().replace('\u00a0', ' '));
+        QuarkusTransaction.requiringNew().run(() -> goals.getEntityManager().persist(rated(goals.findById(goal.id()))));
+        assertFalse(keys(id, FIRST.plusDays(27)).contains("gas"), "rated on day 14");
+        assertTrue(keys(id, FIRST.plusDays(28)).contains("gas"));
+        QuarkusTransaction.requiringNew().run(() -> goals.findById(goal.id()).giveUp("Another job", FIRST.plusDays(15)));
+        assertFalse(keys(id, FIRST.plusDays(40)).contains("gas"), "given up");
+    }
+
+    private static GoalRating rated(Goal goal) {
+        GoalRating rating = new GoalRating(goal, FIRST.plusDays(14));
+        rating.rate(0, "Test", Instant.now());
+        return rating;
     }
 }

@@ -247,7 +247,9 @@ class InstrumentScoresTest {
         String ndi = new String(InstrumentScoresTest.class.getResourceAsStream("/content/instruments/ndi.yaml").readAllBytes(), StandardCharsets.UTF_8);
         for (String[] change : List.of(new String[] {"highest: 100", "highest: 50"}, new String[] {"tag: S", "tag: X"},
                 new String[] {"decimals: 0", "decimals: 7"}, new String[] {"use: outcome", "use: survey"}, new String[] {"name: sum_percent", "name: sum"},
-                new String[] {"form: official_form", "form: licensed_form"})) {
+                new String[] {"form: official_form", "form: licensed_form"},
+                new String[] {"form: official_form", "form: official_form\nphone: {heading: x, asks: [a], low: l, high: h}"},
+                new String[] {"form: official_form", "form: own_words\nphone: {heading: x, asks: [a], low: l, high: h}"})) {
             Files.writeString(file, ndi.replaceFirst(change[0], change[1]));
             try (Reader reader = Files.newBufferedReader(file)) {
                 String message = assertThrows(ContentException.class, () -> InstrumentContent.instruments(Content.yaml("wrong.yaml", reader)),

@@ -136,7 +136,7 @@ class ReadingTest {
         List<Threshold> kept = i.thresholds().stream().filter(Threshold::fromMemory).toList();
         return new Instrument(i.key(), i.name(), i.label(), i.version(), i.unit(), i.regions(), i.items(), i.rule(), i.direction(), i.lowest(), i.highest(),
                 i.use(), i.decimals(), i.form(), i.changeRating(), i.bands(), kept, i.cannotImproveBelow(), i.cannotWorsenAbove(), i.everyDays(),
-                i.scheduleWords(), i.permission(), i.source(), i.loinc(), i.notes());
+                i.scheduleWords(), i.permission(), i.source(), i.loinc(), i.notes(), i.onPhone());
     }
 
     private static Series series(String key, double... values) {

@@ -20,7 +20,12 @@ import org.junit.jupiter.api.Test;
 import org.steadwork.account.OpaqueToken;
 import org.steadwork.account.Role;
 import org.steadwork.body.BodyRegion;
+import org.steadwork.casefile.Attendance;
+import org.steadwork.casefile.CaseFile;
+import org.steadwork.casefile.VisitKind;
+import org.steadwork.casefile.Visits;
 import org.steadwork.exercise.TestHolds;
+import org.steadwork.web.Statements;
 import org.steadwork.web.TestAccounts;
 import org.steadwork.web.TestCases;
 import org.steadwork.web.Visitor;
@@ -43,6 +48,12 @@ class OwnPagesTest {
 
     @Inject
     EntityManager db;
+
+    @Inject
+    Visits visits;
+
+    @Inject
+    Statements statements;
 
     private String path;
     private Visitor clinician;
@@ -277,6 +288,168 @@ class OwnPagesTest {
         }
         clinician.open(path + "/own-page");
         assertEquals(1, clinician.page().select(".own-report").size());
+    }
+
+    @Test
+    void questionnairesThatAreDueAreAskedInWordsOfOurOwnAndNoOthers() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        assertEquals(List.of("q_was_1"), patient.page().select("[role=radiogroup][id^=q_]").eachAttr("id"), "work ability is due; change is asked from the third visit on");
+        assertTrue(patient.page().text().contains("How well can you do your work now"), patient.page().text());
+        assertFalse(patient.page().outerHtml().contains("ompsq"), "the wording of that screen is not ours");
+    }
+
+    @Test
+    void anAnsweredQuestionnaireWaitsIsTakenOnceAndNeverOverAScoreOfTheDay() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("q_was_1", "6"));
+        assertTrue(patient.page().text().contains("has arrived"), patient.page().text());
+        assertEquals(0, scores(), "it counts for nothing yet");
+        patient.open("/own/report");
+        assertTrue(patient.page().select("[id^=q_]").isEmpty(), "it is not asked twice");
+        assertTrue(patient.page().text().contains("waiting for your physiotherapist: Your work"), patient.page().text());
+        clinician.open(path + "/own-page");
+        assertTrue(clinician.page().text().contains("Work ability (0-10): 6, moderate"), clinician.page().text());
+        String action = clinician.page().select("form[action*=/own-page/reports/]").attr("action");
+        score("8");
+        clinician.open(path + "/own-page");
+        clinician.submit(action, Map.of("do", "take"));
+        assertEquals(422, clinician.status());
+        assertTrue(clinician.page().select(".field__error").text().contains("a score of Work ability of"), clinician.page().text());
+        score("");
+        clinician.open(path + "/own-page");
+        clinician.submit(action, Map.of("do", "take"));
+        assertEquals(200, clinician.status(), clinician.page().text());
+        assertEquals("6", db.createQuery("select s.answers from Score s where s.caseFile.id = ?1 and s.recordedBy like 'Patient, looked at by %'", String.class).setParameter(1, id()).getSingleResult());
+    }
+
+    private long id() {
+        return Long.parseLong(path.substring("/cases/".length()));
+    }
+
+    private long scores() {
+        return db.createQuery("select count(s) from Score s where s.caseFile.id = ?1", Long.class).setParameter(1, id()).getSingleResult();
+    }
+
+    @Transactional
+    void score(String answer) {
+        if (answer.isEmpty()) {
+            db.createQuery("delete from Score s where s.caseFile.id = ?1").setParameter(1, id()).executeUpdate();
+        } else {
+            clinician.open(path + "/outcomes/was");
+            clinician.submit(path + "/outcomes/was", Map.of("i1", answer));
+            assertEquals(200, clinician.status(), clinician.page().text());
+        }
+    }
+
+    @Test
+    void anAnswerOffItsScaleIsRefusedAtItsQuestionAndNothingIsLost() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        String sending = patient.page().select("[name=sending]").val();
+        patient.submit("/own/report", Map.of("q_was_1", "11", "now_neck", "2", "words", "A long week."));
+        assertEquals(422, patient.status());
+        assertTrue(patient.page().select("#q_was_1-error").text().contains("whole number from 0 to 10"), patient.page().text());
+        assertEquals("A long week.", patient.page().select("[name=words]").val());
+        assertEquals(sending, patient.page().select("[name=sending]").val(), "put right, it is the same sending");
+    }
+
+    @Test
+    void aSendingThatArrivesTwiceStandsOnceWhateverBecameOfTheFirst() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        String sending = patient.page().select("[name=sending]").val();
+        patient.submit("/own/report", Map.of("q_was_1", "6"));
+        clinician.open(path + "/own-page");
+        clinician.submit(clinician.page().select("form[action*=/own-page/reports/]").attr("action"), Map.of("do", "take"));
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("sending", sending, "q_was_1", "6"));
+        assertEquals(200, patient.status());
+        clinician.open(path + "/own-page");
+        assertTrue(clinician.page().select(".own-report").isEmpty(), "it was taken already");
+    }
+
+    @Test
+    void theDayTheyFilledItInIsKeptAndADayLongAgoIsNot() {
+        Visitor patient = patient(link());
+        LocalDate today = LocalDate.now();
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("words", "Kept without reception.", "day", today.minusDays(2).toString()));
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("words", "Kept for too long.", "day", today.minusDays(30).toString()));
+        assertEquals(List.of(today.minusDays(2), today), db.createQuery("select r.reportedOn from OwnReport r where r.caseFile.id = ?1 order by r.reportedOn", LocalDate.class)
+                .setParameter(1, id()).getResultList());
+    }
+
+    @Test
+    void whatGotWorseIsToldToThePatientAndToToday() {
+        visits(3);
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        assertEquals(List.of("q_was_1", "q_groc15_1"), patient.page().select("[role=radiogroup][id^=q_]").eachAttr("id"));
+        assertTrue(patient.page().text().contains("Against 4 Mar 2026, when you first came"), patient.page().text());
+        patient.submit("/own/report", Map.of("q_groc15_1", "-1"));
+        assertTrue(patient.page().select("[role=alert]").isEmpty(), "−1 still says unchanged");
+        patient.open("/own/report");
+        note();
+        patient.open("/own/report");
+        patient.submit("/own/report", Map.of("q_groc15_1", "-4"));
+        assertTrue(patient.page().select("[role=alert]").text().contains("You say it is clearly worse"), patient.page().text());
+        assertTrue(patient.page().select("[role=alert]").text().contains("Nobody watches this page round the clock"), patient.page().text());
+        clinician.open("/");
+        assertTrue(clinician.page().text().contains("Reported from home: Overall change, 15 points −4, in the patient’s own word. Worse."), clinician.page().text());
+    }
+
+    private void note() {
+        clinician.open(path + "/own-page");
+        clinician.submit(clinician.page().select("form[action*=/own-page/reports/]").attr("action"), Map.of("do", "note", clinician.page().select("input[name^=note]").attr("name"), "Talked about it."));
+        assertEquals(200, clinician.status(), clinician.page().text());
+    }
+
+    @Transactional
+    void visits(int held) {
+        CaseFile file = db.find(CaseFile.class, id());
+        for (int i = 2; i <= held; i++) {
+            visits.add(file, TestCases.OPENED.plusWeeks(i), VisitKind.FOLLOW_UP, Attendance.ATTENDED);
+        }
+    }
+
+    @Test
+    void ownActivitiesThatFellByMoreThanErrorAreWorse() {
+        for (String words : List.of("Carry the bag", "Type for an hour")) {
+            clinician.open(path + "/outcomes");
+            clinician.submit(path + "/own-activities", Map.of("newActivity", words, "newRating", "7"));
+            assertEquals(200, clinician.status(), clinician.page().text());
+        }
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        Map<String, String> fell = new HashMap<>();
+        patient.page().select("[role=radiogroup][id^=activity_]").forEach(group -> fell.put(group.id(), "3"));
+        assertEquals(2, fell.size());
+        patient.submit("/own/report", fell);
+        assertTrue(patient.page().select("[role=alert]").text().contains("You say it is clearly worse"), patient.page().text());
+        clinician.open(path + "/own-page");
+        assertTrue(clinician.page().text().contains("Worse: Own activities (PSFS) 7 to 3."), clinician.page().text());
+        String action = clinician.page().select("form[action*=/own-page/reports/]").attr("action");
+        clinician.submit(action, Map.of("do", "take"));
+        assertTrue(clinician.page().select(".field__error").text().contains("ratings of the own activities of"), "they were rated today in the clinic");
+    }
+
+    @Test
+    void theReportIsMadeOfAFixedCountOfQueries() {
+        Visitor patient = patient(link());
+        patient.open("/own/report");
+        long before = statements.during(() -> patient.open("/own/report"));
+        for (String words : List.of("Carry the bag", "Type for an hour", "Drive home")) {
+            clinician.open(path + "/outcomes");
+            clinician.submit(path + "/own-activities", Map.of("newActivity", words, "newRating", "7"));
+        }
+        for (int i = 0; i < 4; i++) {
+            patient.open("/own/report");
+            patient.submit("/own/report", Map.of("words", "Report " + i));
+        }
+        assertEquals(before, statements.during(() -> patient.open("/own/report")));
     }
 
     @Test

@@ -214,6 +214,8 @@ class RulesMetTest {
         long id = cases.open("Own-Reports");
         long plain = cases.report(id, day, null, false, false);
         met("own_report", id, day);
+        cases.sql("update own_report set worse = 'Overall change −4, in the patient’s own word' where id = %d", plain);
+        met("own_report_worse", id, day);
         cases.sql("update own_report set pain_up = true where id = %d", plain);
         met("own_report_pain", id, day);
         cases.sql("update own_report set warnings = 'numb saddle' where id = %d", plain);

@@ -19,12 +19,13 @@ import java.util.OptionalDouble;
  * @param cannotWorsenAbove baseline above which it cannot show worsening
  * @param everyDays how often it is due, in days; 0 for once at the start of care
  * @param loinc the LOINC code of the score, blank when none is confirmed
+ * @param onPhone how it is asked on the patient's own page; empty for an instrument that is never shown there
  */
 public record Instrument(String key, String name, String label, String version, String unit, List<String> regions, List<Item> items,
         ScoringRule rule, Direction direction, double lowest, double highest, Use use, int decimals,
         Form form, Optional<ChangeRating> changeRating, List<Band> bands,
         List<Threshold> thresholds, OptionalDouble cannotImproveBelow, OptionalDouble cannotWorsenAbove, int everyDays,
-        String scheduleWords, String permission, String source, String loinc, List<String> notes) {
+        String scheduleWords, String permission, String source, String loinc, List<String> notes, Optional<PhoneWords> onPhone) {
 
     /** What an instrument is for. */
     public enum Use {
@@ -63,6 +64,12 @@ public record Instrument(String key, String name, String label, String version, 
         bands = List.copyOf(bands);
         thresholds = List.copyOf(thresholds);
         notes = List.copyOf(notes);
+        if (onPhone.isPresent() && form != Form.OWN_WORDS) {
+            throw new IllegalArgumentException("The wording belongs to its owner: it is not asked on a phone");
+        }
+        if (onPhone.isPresent() && onPhone.get().asks().size() != items.size()) {
+            throw new IllegalArgumentException("There are " + items.size() + " items, but " + onPhone.get().asks().size() + " questions for the phone");
+        }
     }
 
     public boolean forRegion(String region) {
