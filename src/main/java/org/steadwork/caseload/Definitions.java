@@ -33,6 +33,13 @@ class Definitions {
                 default -> "common practice";
             };
         }
+
+        /** The source and, where it does not say so itself, how sure it is. */
+        public String basis() {
+            String said = source.toLowerCase(Locale.ROOT);
+            boolean itself = said.contains("common practice") || said.contains("proposal of ours") || said.contains("from memory");
+            return itself ? source : source + "; " + sureness();
+        }
     }
 
     /** One quality indicator; {@code target} in words. */

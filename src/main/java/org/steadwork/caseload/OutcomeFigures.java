@@ -206,8 +206,8 @@ final class OutcomeFigures {
                 have("Work place looked at", rows, CaseOutcome::assessed),
                 have("Two scores, of closed cases", closed, row -> row.painPair() || row.measurePair()));
         return new Section("completion", "What is there to count", "A figure is worth what stands behind it.", List.of(), null, null,
-                new FigureTable("completion", "Completion of measures", List.of(Column.words("Recorded"), Column.number("Cases with it"), Column.number("Not"),
-                        Column.number("Of"), Column.number("Share"), Column.number("95 % interval")), table), defined("completion", "wilson"));
+                new FigureTable("completion", "Completion of measures", List.of(Column.words("Recorded"), Column.number("Cases with it"), Column.number("Without"),
+                        Column.number("Cases"), Column.number("Share"), Column.number("95 % interval")), table), defined("completion", "wilson"));
     }
 
     private Row have(String title, List<CaseOutcome> some, Predicate<CaseOutcome> recorded) {

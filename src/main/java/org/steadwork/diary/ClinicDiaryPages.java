@@ -128,7 +128,7 @@ class ClinicDiaryPages {
             WorkingWeek week = openings.weeks().get(one.id());
             Map<DayOfWeek, List<Span>> spans = week == null ? openings.usualWeek() : week.spans();
             return new ClinicDiaryView.Hours(one.id(), one.displayName(), week != null, Arrays.stream(DayOfWeek.values()).filter(day -> spans.containsKey(day))
-                    .map(day -> new ClinicDiaryView.Day(DiaryWords.day(day), WeekColumn.shown(spans.get(day)))).toList());
+                    .map(day -> new ClinicDiaryView.Day(DiaryWords.day(day), WeekColumn.shown(spans.get(day)).replace("-", "–"))).toList());
         }).toList();
         List<Appointment> inLeave = openings.appointments().stream().filter(Appointment::toCome).filter(one -> openings.away(one.clinician().id(), one.day()).stream()
                 .anyMatch(leave -> leave.span().overlaps(one.span()))).toList();

@@ -68,7 +68,7 @@ final class Columns {
         }
         List<Block> blocks = new ArrayList<>(away);
         booked.forEach(one -> blocks.add(Block.booked(one, byRoom, day.equals(today), zone, true)));
-        Function<Span, Block> offer = span -> passed(day, span) ? Block.plain("past", span, "Free, passed") : Block.free(span, bookHref + "&start="
+        Function<Span, Block> offer = span -> passed(day, span) ? Block.plain("past", span, "free, passed") : Block.free(span, bookHref + "&start="
                 + ClinicTime.shown(span.from()));
         free.forEach(span -> Spans.pieces(span, piece).forEach(part -> blocks.add(offer.apply(part))));
         List<Span> covered = Spans.joined(blocks.stream().map(Block::span).toList());

@@ -80,7 +80,7 @@ public final class CurvePlot {
         double last = Math.max(1, curves.stream().mapToDouble(Curve::lastDay).max().orElse(1));
         List<Integer> ticks = ticks(last);
         last = Math.max(last, ticks.get(ticks.size() - 1));
-        int left = 36;
+        int left = 52;
         int right = size.stacked() ? 16 : 30;
         int height = PLOT + LINE + 10 + LINE * (1 + (curves.size() > 1 ? 2 : 1) * curves.size());
         SVGGraphics2D canvas = PlainSvg.canvas(size.width, PLOT + LINE);
@@ -127,7 +127,7 @@ public final class CurvePlot {
         ticks.forEach(day -> days.put((double) day, new TickAxis.Label(String.valueOf(day), TextAnchor.TOP_CENTER)));
         Map<Double, TickAxis.Label> shares = new LinkedHashMap<>();
         for (int share = 0; share <= 100; share += 25) {
-            shares.put((double) share, new TickAxis.Label(share == 100 ? "100%" : String.valueOf(share), TextAnchor.CENTER_RIGHT));
+            shares.put((double) share, new TickAxis.Label(share == 100 ? "100\u00a0%" : String.valueOf(share), TextAnchor.CENTER_RIGHT));
         }
         XYPlot plot = new XYPlot();
         plot.setDomainAxis(PlotLook.axis(days, 0, last));

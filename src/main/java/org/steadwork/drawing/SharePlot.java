@@ -28,6 +28,9 @@ public final class SharePlot {
     private static final Color HAIR = new Color(0xe2dcd1);
     private static final int ROW = 34;
     private static final int STACKED_ROW = 48;
+    /** A label takes two lines at most. */
+    private static final int LINE = 15;
+    private static final int EDGE = 6;
     private static final int FOOT = 28;
     private static final double[] QUARTERS = {0, 25, 50, 75, 100};
 
@@ -55,7 +58,9 @@ public final class SharePlot {
     }
 
     private static String draw(String id, String title, List<Row> rows, PlotSize size) {
-        int row = size.stacked() ? STACKED_ROW : ROW;
+        List<List<String>> labels = rows.stream().map(one -> lines(one, size)).toList();
+        boolean two = labels.stream().anyMatch(lines -> lines.size() > 1);
+        int row = size.stacked() ? STACKED_ROW + (two ? LINE : 0) : ROW;
         int plot = row * rows.size();
         int left = size.stacked() ? 4 : size.left;
         SVGGraphics2D canvas = PlainSvg.canvas(size.width, plot + FOOT);
@@ -63,10 +68,13 @@ public final class SharePlot {
         SvgMarkup text = new SvgMarkup();
         text.open("g");
         for (int i = 0; i < rows.size(); i++) {
-            double y = i * row + (size.stacked() ? 15 : row / 2.0 + 4.5);
-            String label = fitted(rows.get(i).label(), size.stacked() ? size.width - TextWidth.of(rows.get(i).note(), 13, false) - 12 : left - 12);
-            text.open("text", "class", "t-b halo", "x", 0, "y", y).text(label).close();
-            text.open("text", "class", "halo", "x", size.width, "y", y, "text-anchor", "end").text(rows.get(i).note()).close();
+            double y = i * row + (size.stacked() ? LINE : row / 2.0 + 4.5);
+            double first = size.stacked() ? y : y - (labels.get(i).size() - 1) * LINE / 2.0;
+            for (int line = 0; line < labels.get(i).size(); line++) {
+                text.open("text", "class", "t-b halo", "x", size.stacked() ? left + EDGE : 0, "y", first + line * LINE).text(labels.get(i).get(line)).close();
+            }
+            text.open("text", "class", "halo", "x", size.stacked() ? size.width - 14 - EDGE : size.width, "y", y, "text-anchor", "end")
+                    .text(rows.get(i).note()).close();
         }
         text.close();
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + (plot + FOOT)
@@ -81,6 +89,13 @@ public final class SharePlot {
         rows.forEach(row -> words.append(String.format(Locale.ROOT, "%s: %s, %.0f %%, interval %.0f to %.0f %%. ", row.label(), row.note(), row.share(),
                 row.low(), row.high())));
         return words.toString().strip();
+    }
+
+    /** The label in the lines it needs beside the plot, or above its row on a narrow one; what is longer than two lines is cut. */
+    private static List<String> lines(Row row, PlotSize size) {
+        double room = size.stacked() ? size.width - 18 - 2 * EDGE - TextWidth.of(row.note(), 13, false) - 12 : size.left - 12;
+        List<String> lines = TextWidth.wrap(row.label(), 13, room, true);
+        return lines.size() < 2 ? lines : List.of(lines.get(0), fitted(String.join(" ", lines.subList(1, lines.size())), room));
     }
 
     private static String fitted(String label, double room) {

@@ -7,9 +7,9 @@ package org.steadwork.drawing;
 public enum TrendSize {
     WIDE("wide", 880, 300, 36, 210, 16, 38),
     MIDDLE("mid", 600, 280, 32, 10, 16, 38),
-    NARROW("narrow", 328, 260, 28, 8, 16, 38),
-    SMALL("sm", 280, 150, 26, 8, 14, 34),
-    TINY("xs", 176, 140, 24, 6, 14, 34);
+    NARROW("narrow", 328, 260, 34, 8, 16, 38),
+    SMALL("sm", 280, 150, 34, 8, 14, 34),
+    TINY("xs", 176, 140, 34, 6, 14, 34);
 
     final String cssClass;
     final int width;

@@ -100,7 +100,7 @@ class BriefLines {
         lines.add(new Line("Red flags", InformationCategory.RED_FLAG_RESULT, redFlags(id)));
         lines.add(new Line("Obstacles", InformationCategory.PSYCHOSOCIAL_NOTES, obstacles(id)));
         lines.add(new Line("Found at work", InformationCategory.WORKSTATION_FINDINGS, found.isEmpty() ? List.of("Nothing found, or not looked at")
-                : found.stream().map(findingWords::course).toList()));
+                : findingWords.courses(found)));
         lines.add(new Line("Employer", InformationCategory.WORK_MODIFICATIONS, employer(id, found)));
         lines.add(new Line("Programme", InformationCategory.EXERCISE_PROGRAMME, programme(id, given)));
         lines.add(new Line("Kept", InformationCategory.EXERCISE_PROGRAMME, List.of(kept(id, given))));

@@ -49,4 +49,39 @@ class PlotTest {
         assertTrue(drawn.select("svg.wide text").eachText().containsAll(List.of("Neck", "Low back")));
         assertFalse(drawn.select("svg.wide [stroke-dasharray]").isEmpty());
     }
+
+    @Test
+    void whatAPersonTypedIsTextAndNeverMarkup() {
+        String name = "<script>alert(1)</script> & \"co\"";
+        String shares = SharePlot.figure("a", name, List.of(new SharePlot.Row(name, name, 61, 41, 78)));
+        String curves = CurvePlot.figure("k", name, List.of(new CurvePlot.Curve(name, List.of(new CurvePlot.Point(7, 20, 10, 35)), 30, day -> 40 - day),
+                new CurvePlot.Curve("b", List.of(), 20, day -> 30 - day)));
+        for (String figure : List.of(shares, curves)) {
+            assertFalse(figure.contains("<script"), figure);
+            Document asPage = Jsoup.parse(figure);
+            assertTrue(asPage.select("script").isEmpty());
+            assertEquals(name, asPage.select("svg.wide > title").first().wholeText());
+            // the parser of XML takes no bare ampersand: the figure also stands in the letter
+            Document asXml = Jsoup.parse(figure, "", Parser.xmlParser());
+            assertTrue(asXml.select("svg.wide desc").first().text().startsWith(name), asXml.select("svg.wide desc").text());
+            assertTrue(asXml.select("svg.wide text").eachText().stream().anyMatch(text -> text.contains("<script>")));
+        }
+    }
+
+    @Test
+    void aLongLabelTakesTwoLinesAndIsNotCut() {
+        String label = "Region’s measure: better by more than error";
+        Document drawn = Jsoup.parse(SharePlot.figure("a", "Shares", List.of(new SharePlot.Row(label, "107 of 112", 61, 41, 78),
+                new SharePlot.Row("Neck", "14 of 23", 61, 41, 78))), "", Parser.xmlParser());
+        for (String size : List.of("wide", "mid", "narrow")) {
+            List<String> texts = drawn.select("svg." + size + " text.t-b").eachText();
+            assertEquals(label + " Neck", String.join(" ", texts), size);
+            assertTrue(texts.stream().noneMatch(text -> text.contains("…")), texts.toString());
+        }
+        String longest = label + ", counted for all who started and never for those who were lost on the way to the second score";
+        Document cut = Jsoup.parse(SharePlot.figure("a", "Shares", List.of(new SharePlot.Row(longest, "1 of 2", 61, 41, 78))), "", Parser.xmlParser());
+        assertEquals(2, cut.select("svg.mid text.t-b").size());
+        assertTrue(cut.select("svg.mid text.t-b").last().text().endsWith("…"));
+        assertTrue(cut.select("svg.mid desc").text().startsWith(longest), "the words keep all of it");
+    }
 }
