@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.steadwork.kernel.RefusedStartException;
@@ -20,6 +21,9 @@ public record DatabasePlace(String url, String user, String password, Path folde
     private static final String SOURCE = "quarkus.datasource.";
     private static final String H2_FILE = "jdbc:h2:file:";
     private static final String CIPHER = ";CIPHER=AES";
+    /** H2 would keep refused statements, and the values in them, in a file beside the database. */
+    private static final String TRACE_SETTING = ";TRACE_LEVEL_FILE=";
+    private static final String NO_TRACE = TRACE_SETTING + "0";
 
     public static DatabasePlace from(Config config) {
         String url = config.getValue(SOURCE + "jdbc.url", String.class);
@@ -30,7 +34,11 @@ public record DatabasePlace(String url, String user, String password, Path folde
         }
         // the address decides, should somebody have set one of their own
         Path file = Path.of(url.substring(H2_FILE.length()).replaceFirst(";.*", "")).toAbsolutePath().normalize();
-        return new DatabasePlace(url, user, password, file.getParent(), file.getFileName().toString(), false).with(DatabaseKey.from(config, "key"));
+        return new DatabasePlace(withoutTrace(url), user, password, file.getParent(), file.getFileName().toString(), false).with(DatabaseKey.from(config, "key"));
+    }
+
+    private static String withoutTrace(String url) {
+        return url.toUpperCase(Locale.ROOT).contains(TRACE_SETTING) ? url : url + NO_TRACE;
     }
 
     DatabasePlace with(Optional<DatabaseKey> key) {
@@ -44,10 +52,12 @@ public record DatabasePlace(String url, String user, String password, Path folde
                 otherName, sealed);
     }
 
-    /** Tells the server about the key, which stands in no command line and no file of its settings. */
+    /** Tells the server how the file opens, and about the key, which stands in no command line and no file of its settings. */
     void hand() {
-        if (sealed) {
+        if (h2File()) {
             System.setProperty(SOURCE + "jdbc.url", url);
+        }
+        if (sealed) {
             System.setProperty(SOURCE + "password", password);
         }
     }
@@ -59,6 +69,11 @@ public record DatabasePlace(String url, String user, String password, Path folde
     /** Returns the file of an H2 database. */
     public Path file() {
         return folder.resolve(name + ".mv.db");
+    }
+
+    /** Returns where H2 would keep refused statements. */
+    Path trace() {
+        return folder.resolve(name + ".trace.db");
     }
 
     /** @throws RefusedStartException in words when it does not open */
