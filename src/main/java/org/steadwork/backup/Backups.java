@@ -28,6 +28,7 @@ import java.util.stream.Stream;
 import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.steadwork.account.trail.TrailHead;
 import org.steadwork.tables.Snapshot;
 
 /** Makes backups while the clinic runs, one at a time, and thins out those of the schedule. */
@@ -128,8 +129,9 @@ class Backups {
     private BackupHead write(String name, Instant now) throws IOException, SQLException {
         BackupKey key = key().orElseThrow(() -> new RefusedBackupException("No backup key is set"));
         Files.createDirectories(folder);
+        Optional<TrailHead> trailEnd = TrailEnd.kept(config);
         try (Connection db = source.getConnection(); Snapshot snapshot = Snapshot.take(db)) {
-            return SafeFile.write(snapshot, key, now, folder.resolve(name));
+            return SafeFile.write(snapshot, trailEnd, key, now, folder.resolve(name));
         }
     }
 
