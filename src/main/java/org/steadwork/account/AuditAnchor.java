@@ -2,15 +2,14 @@ package org.steadwork.account;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import jakarta.inject.Inject;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.steadwork.account.trail.TrailEndFile;
 import org.steadwork.account.trail.TrailHead;
 
 /**
@@ -30,17 +29,7 @@ class AuditAnchor {
 
     /** Returns what the file says, nothing when there is none. */
     Optional<TrailHead> read() {
-        Path file = Path.of(name);
-        if (!Files.exists(file)) {
-            return Optional.empty();
-        }
-        try {
-            String[] words = Files.readString(file).strip().split("\\s+");
-            return words.length >= 3 && words[1].matches("\\d{1,18}") ? Optional.of(new TrailHead(words[0], Long.parseLong(words[1]), words[2]))
-                    : Optional.of(new TrailHead("unreadable", 0, ""));
-        } catch (IOException e) {
-            return Optional.of(new TrailHead("unreadable", 0, ""));
-        }
+        return file().read();
     }
 
     /** Begins a file for a trail that has none; one that belongs to another trail stays, for the check to find. */
@@ -59,14 +48,14 @@ class AuditAnchor {
     }
 
     private void write(TrailHead head) {
-        Path file = Path.of(name).toAbsolutePath();
         try {
-            Files.createDirectories(file.getParent());
-            Path next = file.resolveSibling(file.getFileName() + "." + ProcessHandle.current().pid() + ".new");
-            Files.writeString(next, head.trail() + " " + head.sealed() + " " + head.hash() + " " + Instant.now(clock) + "\n");
-            Files.move(next, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            file().write(head, Instant.now(clock));
         } catch (IOException e) {
             LOG.warnf("The end of the audit trail cannot be noted in %s: %s", name, e.getMessage());
         }
+    }
+
+    private TrailEndFile file() {
+        return new TrailEndFile(Path.of(name));
     }
 }

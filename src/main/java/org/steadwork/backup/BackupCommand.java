@@ -9,7 +9,9 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
+import org.steadwork.account.trail.TrailHead;
 import org.steadwork.storage.DatabasePlace;
 import org.steadwork.kernel.RefusedStartException;
 import org.steadwork.tables.Snapshot;
@@ -30,8 +32,9 @@ public final class BackupCommand {
         if (place.h2File() && !Files.exists(place.file())) {
             throw new RefusedStartException("There is no clinic at " + place + ".");
         }
+        Optional<TrailHead> trailEnd = TrailEnd.kept(config);
         try (Connection db = place.open(); Snapshot snapshot = Snapshot.take(db)) {
-            BackupHead head = SafeFile.write(snapshot, key, Clock.systemUTC().instant(), file);
+            BackupHead head = SafeFile.write(snapshot, trailEnd, key, Clock.systemUTC().instant(), file);
             out.printf(Locale.ROOT, "%s holds %d rows of %d tables, schema %s; it was read back whole.%n", file, head.rows(), head.tables().size(), head.schema());
             return 0;
         } catch (SQLException | IOException e) {

@@ -13,8 +13,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.zip.GZIPOutputStream;
+import org.steadwork.account.trail.TrailHead;
 import org.steadwork.storage.SchemaVersion;
 import org.steadwork.tables.Column;
 import org.steadwork.tables.Sequences;
@@ -35,7 +37,7 @@ final class BackupWriter {
     private final ObjectMapper json = new ObjectMapper();
 
     /** Writes one backup and closes the stream; returns its head. */
-    BackupHead write(Snapshot snapshot, BackupKey key, Instant now, OutputStream to) throws SQLException, IOException {
+    BackupHead write(Snapshot snapshot, Optional<TrailHead> trailEnd, BackupKey key, Instant now, OutputStream to) throws SQLException, IOException {
         Connection db = snapshot.connection();
         Tables tables = Tables.read(db);
         BackupHead head = head(db, tables, now);
@@ -46,7 +48,7 @@ final class BackupWriter {
             for (BackupHead.Part part : head.tables()) {
                 digests.put(part.name(), rows(db, part, out));
             }
-            block(json.writeValueAsBytes(new BackupTail(Sequences.read(db), digests)), out);
+            block(json.writeValueAsBytes(new BackupTail(Sequences.read(db), digests, trailEnd.orElse(null))), out);
             out.flush();
             out.write(digesting.digest());
         }

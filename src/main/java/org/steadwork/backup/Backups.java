@@ -29,6 +29,7 @@ import java.util.stream.Stream;
 import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.steadwork.account.trail.TrailHead;
 import org.steadwork.storage.WorkTurns;
 import org.steadwork.tables.Snapshot;
 
@@ -142,8 +143,9 @@ class Backups {
     private BackupHead write(String name, Instant now) throws IOException, SQLException {
         BackupKey key = key().orElseThrow(() -> new RefusedBackupException("No backup key is set"));
         Files.createDirectories(folder);
+        Optional<TrailHead> trailEnd = TrailEnd.kept(config);
         try (Connection db = source.getConnection(); Snapshot snapshot = Snapshot.take(db)) {
-            return SafeFile.write(snapshot, key, now, folder.resolve(name));
+            return SafeFile.write(snapshot, trailEnd, key, now, folder.resolve(name));
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
+import org.steadwork.account.trail.TrailHead;
 import org.steadwork.storage.DatabasePlace;
 import org.steadwork.storage.Migrations;
 import org.steadwork.storage.NodeGuard;
@@ -47,10 +48,10 @@ public final class RestoreCommand {
         requireFit(checked.head(), config);
         DatabasePlace place = DatabasePlace.from(config);
         try {
-            if (place.h2File()) {
-                intoFile(place, file, checked, aside, out);
-            } else {
-                into(place, file, checked);
+            String stamp = STAMP.format(LocalDateTime.now(Clock.systemDefaultZone()));
+            Optional<TrailHead> end = place.h2File() ? intoFile(place, file, checked, aside, stamp, out) : into(place, file, checked);
+            if (end.isPresent()) {
+                TrailEnd.put(config, end.get(), stamp, Clock.systemUTC().instant());
             }
         } catch (SQLException | IOException e) {
             throw new RefusedStartException("The backup could not be restored: " + e.getMessage() + ". What was there before is as it was.", e);
@@ -75,7 +76,7 @@ public final class RestoreCommand {
         }
     }
 
-    private static void intoFile(DatabasePlace place, BackupFile file, BackupFile.Read checked, boolean aside, PrintStream out)
+    private static Optional<TrailHead> intoFile(DatabasePlace place, BackupFile file, BackupFile.Read checked, boolean aside, String stamp, PrintStream out)
             throws SQLException, IOException {
         Files.createDirectories(place.folder());
         boolean there = Files.exists(place.file());
@@ -89,13 +90,14 @@ public final class RestoreCommand {
         DatabasePlace fresh = place.at(place.folder(), place.name() + "-restoring");
         Files.deleteIfExists(fresh.file());
         try {
-            into(fresh, file, checked);
+            Optional<TrailHead> end = into(fresh, file, checked);
             if (there) {
-                Path old = place.folder().resolve(place.name() + "-before-" + STAMP.format(LocalDateTime.now(Clock.systemDefaultZone())) + ".mv.db");
+                Path old = place.folder().resolve(place.name() + "-before-" + stamp + ".mv.db");
                 Files.move(place.file(), old, StandardCopyOption.ATOMIC_MOVE);
                 out.println("The clinic that was there lies in " + old + " now.");
             }
             Files.move(fresh.file(), place.file(), StandardCopyOption.ATOMIC_MOVE);
+            return end;
         } finally {
             Files.deleteIfExists(fresh.file());
         }
@@ -110,17 +112,18 @@ public final class RestoreCommand {
         }
     }
 
-    private static void into(DatabasePlace place, BackupFile file, BackupFile.Read checked) throws SQLException {
+    /** Returns the end of the audit trail to keep beside it. */
+    private static Optional<TrailHead> into(DatabasePlace place, BackupFile file, BackupFile.Read checked) throws SQLException {
         try (Connection guard = place.postgresql() ? place.open() : null) {
             if (guard != null) {
                 NodeGuard.requireAlone(guard, place);
             }
-            fill(place, file, checked);
+            return fill(place, file, checked);
         }
     }
 
     /** On H2 each step opens the file anew: its checks with lists outlive no connection that made them. */
-    private static void fill(DatabasePlace place, BackupFile file, BackupFile.Read checked) throws SQLException {
+    private static Optional<TrailHead> fill(DatabasePlace place, BackupFile file, BackupFile.Read checked) throws SQLException {
         Migrations migrations = Migrations.carried();
         try (Connection db = place.open()) {
             Optional<String> version = SchemaVersion.of(db);
@@ -133,5 +136,8 @@ public final class RestoreCommand {
             Restoring.into(db, file, checked);
         }
         migrations.migrate(place.url(), place.user(), place.password(), migrations.last());
+        try (Connection db = place.open()) {
+            return TrailEnd.of(db, checked.tail().trailEnd());
+        }
     }
 }

@@ -12,6 +12,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Optional;
+import org.steadwork.account.trail.TrailHead;
 import org.steadwork.tables.Snapshot;
 
 /** Writes a backup under another name, forces it to the disk, reads it back whole, and only then gives it its name. */
@@ -20,8 +22,11 @@ final class SafeFile {
     private SafeFile() {
     }
 
-    /** @throws RefusedBackupException when there is such a file already, or the disk does not take it; no half file stays then */
-    static BackupHead write(Snapshot snapshot, BackupKey key, Instant now, Path file) throws SQLException, IOException {
+    /**
+     * @param trailEnd read before the snapshot was taken
+     * @throws RefusedBackupException when there is such a file already, or the disk does not take it; no half file stays then
+     */
+    static BackupHead write(Snapshot snapshot, Optional<TrailHead> trailEnd, BackupKey key, Instant now, Path file) throws SQLException, IOException {
         if (Files.exists(file)) {
             throw new RefusedBackupException("There is a file " + file + " already. A backup is never written over another");
         }
@@ -30,7 +35,7 @@ final class SafeFile {
             BackupHead head;
             try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
                     OutputStream out = Channels.newOutputStream(channel)) {
-                head = new BackupWriter().write(snapshot, key, now, new Forced(out, channel));
+                head = new BackupWriter().write(snapshot, trailEnd, key, now, new Forced(out, channel));
             }
             new BackupFile(part, key).check();
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.steadwork.kernel.RefusedStartException;
@@ -23,6 +24,9 @@ public record DatabasePlace(String url, String user, String password, Path folde
     private static final String POSTGRESQL = "jdbc:postgresql:";
     private static final String READ_ONLY = ";ACCESS_MODE_DATA=r";
     private static final String CIPHER = ";CIPHER=AES";
+    /** H2 would keep refused statements, and the values in them, in a file beside the database. */
+    private static final String TRACE_SETTING = ";TRACE_LEVEL_FILE=";
+    private static final String NO_TRACE = TRACE_SETTING + "0";
 
     /** @throws RefusedStartException when the address is not one of the kind of database that this program was built for */
     public static DatabasePlace from(Config config) {
@@ -44,7 +48,11 @@ public record DatabasePlace(String url, String user, String password, Path folde
     private static DatabasePlace h2(Config config, String url, String user, String password) {
         // the address decides, should somebody have set one of their own
         Path file = Path.of(url.substring(H2_FILE.length()).replaceFirst(";.*", "")).toAbsolutePath().normalize();
-        return new DatabasePlace(url, user, password, file.getParent(), file.getFileName().toString(), false).with(DatabaseKey.from(config, "key"));
+        return new DatabasePlace(withoutTrace(url), user, password, file.getParent(), file.getFileName().toString(), false).with(DatabaseKey.from(config, "key"));
+    }
+
+    private static String withoutTrace(String url) {
+        return url.toUpperCase(Locale.ROOT).contains(TRACE_SETTING) ? url : url + NO_TRACE;
     }
 
     private static void requireKind(String kind, String url) {
@@ -70,10 +78,15 @@ public record DatabasePlace(String url, String user, String password, Path folde
                 otherName, sealed);
     }
 
-    /** Tells the server about the key, which stands in no command line and no file of its settings; on PostgreSQL about the bounds of its statements. */
+    /**
+     * Tells the server how the file opens, and about the key, which stands in no command line and no file of its settings; on PostgreSQL about
+     * the bounds of its statements.
+     */
     void hand(Config config) {
-        if (sealed) {
+        if (h2File()) {
             System.setProperty(SOURCE + "jdbc.url", url);
+        }
+        if (sealed) {
             System.setProperty(SOURCE + "password", password);
         } else if (postgresql()) {
             System.setProperty(SOURCE + "jdbc.url", ServerUrl.bounded(url, config));
@@ -91,6 +104,11 @@ public record DatabasePlace(String url, String user, String password, Path folde
     /** Returns the file of an H2 database. */
     public Path file() {
         return folder.resolve(name + ".mv.db");
+    }
+
+    /** Returns where H2 would keep refused statements. */
+    Path trace() {
+        return folder.resolve(name + ".trace.db");
     }
 
     /** @throws RefusedStartException in words when it does not open */

@@ -36,6 +36,7 @@ public final class StartCheck {
         if (place.h2File()) {
             folder(place.folder(), config.getOptionalValue("steadwork.least-free-megabytes", Long.class).orElse(20L));
             file(place);
+            removeTrace(place.trace());
         }
         try (Connection db = place.open()) {
             if (place.postgresql()) {
@@ -68,6 +69,15 @@ public final class StartCheck {
                     + "). Give this user the right to write there, or name another with -Dsteadwork.data-folder. Nothing was changed.", e);
         } catch (IOException e) {
             throw new RefusedStartException("The data folder " + folder.toAbsolutePath() + " cannot be used: " + e.getMessage() + ". Nothing was changed.", e);
+        }
+    }
+
+    /** A file of refused statements that an earlier version let H2 keep may hold what stands in records. */
+    private static void removeTrace(Path trace) {
+        try {
+            Files.deleteIfExists(trace);
+        } catch (IOException e) {
+            throw new RefusedStartException("The file " + trace + " may hold parts of records and cannot be removed. Remove it by hand and start again.", e);
         }
     }
 

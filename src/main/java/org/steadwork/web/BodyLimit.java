@@ -2,15 +2,20 @@ package org.steadwork.web;
 
 import io.quarkus.runtime.configuration.MemorySize;
 import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpVersion;
+import io.vertx.core.net.impl.ConnectionBase;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.util.Set;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * Answers a request that is larger than the server takes by a page in words. The server's own refusal is empty, and a browser that is cut off
- * while it sends shows nothing at all; so what still comes is read and thrown away before the answer, up to a bound.
+ * while it sends shows nothing at all; so what still comes is read and thrown away before the answer, up to a bound. A body that says no length
+ * is counted while it arrives ({@link UnannouncedBody}); over HTTP/2, where browsers always say one, it is asked for (411).
  */
 @ApplicationScoped
 class BodyLimit {
@@ -18,6 +23,8 @@ class BodyLimit {
     /** Before the server's own check, which stands at order −2. */
     private static final int FIRST = 1000;
     private static final long MOST_READ_AWAY = 200L * 1024 * 1024;
+    private static final long UNSAID = -1;
+    private static final Set<HttpMethod> BODILESS = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
     private static final String PAGE = """
             <!doctype html>
             <html lang="en-GB"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
@@ -38,7 +45,12 @@ class BodyLimit {
     private void check(RoutingContext context) {
         HttpServerRequest request = context.request();
         long announced = length(request);
-        if (announced <= most.asLongValue()) {
+        if (announced == UNSAID && request.version() == HttpVersion.HTTP_2 && !BODILESS.contains(request.method())) {
+            context.response().setStatusCode(411).end();
+        } else if (announced <= most.asLongValue()) {
+            if (request.headers().contains("Transfer-Encoding")) {
+                UnannouncedBody.watch(((ConnectionBase) request.connection()).channel().pipeline(), most.asLongValue());
+            }
             context.next();
         } else if (announced > MOST_READ_AWAY) {
             answer(context);
@@ -58,6 +70,6 @@ class BodyLimit {
 
     private static long length(HttpServerRequest request) {
         String written = request.getHeader("Content-Length");
-        return written != null && written.matches("\\d{1,18}") ? Long.parseLong(written) : 0;
+        return written != null && written.matches("\\d{1,18}") ? Long.parseLong(written) : UNSAID;
     }
 }

@@ -93,6 +93,12 @@ class ErrorPages {
                     "Keep what you typed, wait a little, and try again. If it lasts, tell the lead of the clinic; the log says more.");
             return Response.fromResponse(answer).header("Retry-After", Unavailable.SECONDS_UNTIL_RETRY).build();
         }
+        if (UnreadBody.tooManyFields(e)) {
+            return page(413, "Too much at once", "This form holds more fields than can be taken.", RETRY);
+        }
+        if (UnreadBody.brokenOff(e)) {
+            return page(400, "Broken off", "What was sent broke off before its end.", RETRY);
+        }
         String mark = mark();
         LOG.errorf(QuietTrace.of(e), "Unexpected failure %s", mark);
         return page(500, "Something broke", "This is our fault, not yours. What was not acknowledged as saved is not stored.",

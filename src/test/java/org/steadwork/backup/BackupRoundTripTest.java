@@ -21,6 +21,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -64,7 +65,7 @@ class BackupRoundTripTest {
             }
             try (Snapshot snapshot = Snapshot.take(db)) {
                 int before = written.get();
-                SafeFile.write(snapshot, KEY, Instant.EPOCH, file);
+                SafeFile.write(snapshot, Optional.empty(), KEY, Instant.EPOCH, file);
                 assertTrue(written.get() > before + 5, "others wrote while it was made: " + (written.get() - before));
                 seen = RowByRow.of(db);
             }
@@ -243,7 +244,7 @@ class BackupRoundTripTest {
     private Path backup(String from, String user, String password, String name) throws Exception {
         Path file = folder.resolve(name);
         try (Connection db = DriverManager.getConnection(from, user, password); Snapshot snapshot = Snapshot.take(db)) {
-            SafeFile.write(snapshot, KEY, Instant.EPOCH, file);
+            SafeFile.write(snapshot, Optional.empty(), KEY, Instant.EPOCH, file);
         }
         return file;
     }

@@ -22,7 +22,7 @@ import org.steadwork.journey.PackagedApplication;
 
 /**
  * The packaged demo is killed at random moments while several people write. After each kill the database is read directly: every write that was
- * acknowledged is there, and nothing is there by half. {@code ./mvnw -Pkill verify} does 200 rounds on each database; the usual run a few on H2.
+ * acknowledged is there, nothing is there by half, and the chain of the audit trail is whole. {@code ./mvnw -Pkill verify} does 200 rounds on each database; the usual run a few on H2.
  */
 class KillIT {
 
@@ -44,13 +44,13 @@ class KillIT {
 
     @Test
     void onH2() throws Exception {
-        String url = "jdbc:h2:file:" + folder + "/data/demo;WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
+        String url = "jdbc:h2:file:" + folder + "/data/demo;WRITE_DELAY=0;TRACE_LEVEL_FILE=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
         rounds("H2", new Base(null, Map.of(), () -> DriverManager.getConnection(url)));
     }
 
     @Test
     void onSealedH2() throws Exception {
-        String url = "jdbc:h2:file:" + folder + "/data/demo;CIPHER=AES;WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
+        String url = "jdbc:h2:file:" + folder + "/data/demo;CIPHER=AES;WRITE_DELAY=0;TRACE_LEVEL_FILE=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
         rounds("sealed H2", new Base(null, Map.of("steadwork.database.key", KEY),
                 () -> DriverManager.getConnection(url, "", DatabaseKey.of(KEY).filePassword() + " ")));
     }
@@ -96,6 +96,7 @@ class KillIT {
             assertTrue(book.surprises().isEmpty(), () -> context + ": " + book.surprises());
             try (Connection db = base.opening().open()) {
                 List<String> wrong = new KillCheck(db).of(book);
+                wrong.addAll(new KillTrail(db, folder.resolve("data/demo-audit-end.txt")).wrong());
                 assertTrue(wrong.isEmpty(), () -> context + ": " + wrong);
             }
             acknowledged = book.acknowledged();
