@@ -1,5 +1,6 @@
 package org.steadwork.journey;
 
+import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -180,12 +181,25 @@ public final class FilledForm {
 
     /** Presses the button of the form. */
     public Guest send() {
+        return sendTo(action());
+    }
+
+    /** Presses the button, and a proxy sends the form to another node of the clinic. */
+    public Guest sendAt(URI node) {
+        URI there = URI.create(action());
+        return sendTo(node.resolve(there.getRawPath() + (there.getRawQuery() == null ? "" : "?" + there.getRawQuery())).toString());
+    }
+
+    private String action() {
+        if (button != null && button.hasAttr("formaction")) {
+            return button.absUrl("formaction");
+        }
+        return form.hasAttr("action") && !form.attr("action").isBlank() ? form.absUrl("action") : guest.at().toString();
+    }
+
+    private Guest sendTo(String action) {
         if (button != null && button.hasAttr("name")) {
             add(button.attr("name"), button.val());
-        }
-        String action = form.hasAttr("action") && !form.attr("action").isBlank() ? form.absUrl("action") : guest.at().toString();
-        if (button != null && button.hasAttr("formaction")) {
-            action = button.absUrl("formaction");
         }
         StringBuilder body = new StringBuilder();
         values.forEach((name, all) -> all.forEach(value -> body.append(body.isEmpty() ? "" : "&").append(encode(name)).append('=')

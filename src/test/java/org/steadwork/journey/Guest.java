@@ -12,7 +12,16 @@ public final class Guest {
     private final Visitor visitor;
 
     public Guest(URI address) {
-        this.visitor = new Visitor(address);
+        this(new Visitor(address));
+    }
+
+    private Guest(Visitor visitor) {
+        this.visitor = visitor;
+    }
+
+    /** The same browser, sent to another node of the clinic as a proxy does. */
+    public Guest movedTo(URI otherNode) {
+        return new Guest(visitor.movedTo(otherNode));
     }
 
     /** Opens a page by its path; any status is taken, {@link #status} tells which. */

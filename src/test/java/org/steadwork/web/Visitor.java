@@ -54,6 +54,11 @@ public final class Visitor {
         return this;
     }
 
+    /** The same browser at another address of the clinic: a visitor with the cookies of this one. */
+    public Visitor movedTo(URI otherAddress) {
+        return new Visitor(otherAddress, cookies);
+    }
+
     /** The token of the session cookie, null before a sign-in. */
     public String sessionToken() {
         return cookies.get("steadwork-session");
