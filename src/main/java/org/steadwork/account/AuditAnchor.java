@@ -3,12 +3,14 @@ package org.steadwork.account;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import jakarta.inject.Inject;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.steadwork.account.trail.AuditChain;
 import org.steadwork.account.trail.TrailEndFile;
 import org.steadwork.account.trail.TrailHead;
 
@@ -39,10 +41,19 @@ class AuditAnchor {
         }
     }
 
-    /** Moves the file on, as long as it belongs to this trail and the trail is not shorter than it says. */
-    void keep(TrailHead head) {
+    /** Asks the trail for the hash at a place, null when there is none. */
+    interface HashAt {
+        String of(long place) throws SQLException;
+    }
+
+    /**
+     * Moves the file on, as long as it belongs to this trail and the trail still has the entry it keeps. A trail that was shortened and has grown
+     * past that place since does not: the file stays as it is, for the check to find.
+     */
+    void keep(TrailHead head, HashAt stored) throws SQLException {
         TrailHead kept = read().orElse(head);
-        if (kept.trail().equals(head.trail()) && kept.sealed() <= head.sealed()) {
+        if (kept.trail().equals(head.trail()) && kept.sealed() <= head.sealed()
+                && kept.hash().equals(kept.sealed() == 0 ? AuditChain.START : stored.of(kept.sealed()))) {
             write(head);
         }
     }

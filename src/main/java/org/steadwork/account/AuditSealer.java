@@ -135,7 +135,7 @@ class AuditSealer {
             head = round.head();
             more = round.sealed() == BATCH;
             if (round.sealed() > 0) {
-                anchor.keep(head);
+                anchor.keep(head, place -> inTransaction(db -> store.hashAt(db, place)));
             }
         } while (more);
         return head;

@@ -20,6 +20,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.exchange.csv.WaitingFiles;
 import org.steadwork.people.Patient;
 
 /** Who may be looked at for removal, what holds them, and the removal itself. Nothing is ever removed by the clock. */
@@ -36,6 +37,9 @@ class Retentions {
     /** One person on the review list. */
     record Due(long id, String name, String fileNumber, LocalDate lastContact, long cases, long holds) {
     }
+
+    @Inject
+    WaitingFiles waitingFiles;
 
     @Inject
     EntityManager db;
@@ -120,7 +124,7 @@ class Retentions {
 
     /**
      * Removes a person: every row and every earlier state of it, in one transaction. The audit trail keeps its entries, which name the patient by a
-     * number only, and the counts of removed cases are added to.
+     * number only, and the counts of removed cases are added to. Files uploaded for import that still wait are forgotten: they may name anybody.
      *
      * @throws IllegalStateException when a case is open or held
      */
@@ -140,6 +144,7 @@ class Retentions {
         } catch (SQLException e) {
             throw new IllegalStateException("A person could not be removed", e);
         }
+        waitingFiles.forgetAll();
         db.persist(new Removal(id, Instant.now(clock), account.displayName(), ground, removed));
         audit.record("removed a person", id, null, ground.name());
     }

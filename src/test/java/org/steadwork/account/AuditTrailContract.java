@@ -143,6 +143,28 @@ abstract class AuditTrailContract {
         assertFalse(check.last(2).sound(), "the look at the start finds it too");
     }
 
+    /** Work goes on after the trail was shortened: the file beside the database does not move on over the gap. */
+    @Test
+    void aShortenedTrailStaysFoundWhenItGrowsPastItsFormerEnd() {
+        long last = last();
+        String hash = text("select hash from audit_seal where sequence = " + last);
+        String before = text("select hash from audit_seal where sequence = " + (last - 2));
+        String events = event(last - 1) + ", " + event(last);
+        take("audit_seal", "sequence > " + (last - 2));
+        take("audit_event", "id in (" + events + ")");
+        sql("update audit_head set sealed = " + (last - 2) + ", hash = '" + before + "'");
+        undo.add("update audit_head set sealed = " + last + ", hash = '" + hash + "'");
+        undo.add("delete from audit_event where detail like 'grown %'");
+        undo.add("delete from audit_seal where sequence > " + (last - 2));
+        for (int i = 0; i < 5; i++) {
+            audit.record("viewed a thing of this test", null, null, "grown " + i);
+        }
+        audit.head();
+        assertTrue(last() > last, "it did not grow");
+        AuditCheck.Result result = check.whole();
+        assertTrue(result.problem() != null && result.problem().contains("the trail was written anew"), result.words());
+    }
+
     @Test
     void aTrailWrittenAnewIsFoundByTheFileBesideTheDatabase() {
         long last = last();

@@ -11,6 +11,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -74,7 +75,12 @@ class RemovalTest {
     void nothingOfTheRemovedPersonIsLeftAndNobodyElseLosesARow() throws Exception {
         FullCase.Made other = cases.make("Ottoline", "Staywell-" + made.patient());
         Map<String, Integer> others = counts(other.patient());
+        lead.open("/clinic/import");
+        lead.upload("/clinic/import", Map.of("kind", "patients"), "file", "patients.csv",
+                ("given_name,family_name,birth_date\nQuintessa," + family + ",1988-05-03\n").getBytes(StandardCharsets.UTF_8));
+        assertEquals(200, lead.status(), lead.page().text());
         Map<String, List<String>> before = rows();
+        assertTrue(holding(before, family).contains("import_job"), "the uploaded file names nobody");
         Map<String, Integer> own = counts(made.patient());
         assertTrue(own.size() > 60, () -> "the person has rows in only " + own.keySet());
         assertTrue(own.keySet().containsAll(List.of("patient", "patient_gram", "patient_history", "case_file_history", "signed_letter", "workplace_photo_image", "visit_note",

@@ -139,14 +139,14 @@ class ImportJob {
         progress(rowsTotal, rowsTotal, at);
         storedCount = count;
         state = State.STORED;
-        content = null;
+        forgetPeople();
     }
 
     void fail(String why, Instant at) {
         touchedAt = at;
         failure = why.length() > LONGEST_FAILURE ? why.substring(0, LONGEST_FAILURE) : why;
         state = State.FAILED;
-        content = null;
+        forgetPeople();
     }
 
     /** Forgets the file; what was stored stays. */
@@ -156,6 +156,10 @@ class ImportJob {
         }
         touchedAt = at;
         state = State.DISCARDED;
+        forgetPeople();
+    }
+
+    private void forgetPeople() {
         content = null;
         problems = null;
         doubles = null;

@@ -32,6 +32,9 @@ class ImportJobs {
     CurrentAccount account;
 
     @Inject
+    WaitingFiles waiting;
+
+    @Inject
     @Any
     Instance<ImportKind> kinds;
 
@@ -45,6 +48,7 @@ class ImportJobs {
 
     @Transactional
     long begin(ImportKind kind, String fileName, String content) {
+        waiting.forgetOld();
         ImportJob job = new ImportJob(kind.key(), fileName, content, account.displayName(), Instant.now(clock));
         db.persist(job);
         return job.id();
