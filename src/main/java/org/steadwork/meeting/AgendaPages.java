@@ -17,6 +17,7 @@ import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.web.Answers;
 import org.steadwork.web.Form;
 import org.steadwork.web.PostedForm;
@@ -42,6 +43,9 @@ class AgendaPages {
 
     @Inject
     CaseFiles cases;
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     AuditTrail audit;
@@ -100,6 +104,9 @@ class AgendaPages {
         String number = form.requiredText("number", "The file number", 40);
         List<CaseFile> found = number == null ? List.of() : cases.list("from CaseFile c join fetch c.patient where c.closedOn is null"
                 + " and lower(c.patient.fileNumber) = lower(?1) order by c.id", number);
+        if (!found.isEmpty() && !found.stream().allMatch(file -> access.opens(file.id()))) {
+            form.error("number", "This case is closed to you. Somebody of its care team, or the lead, puts it on.");
+        }
         if (number != null && found.isEmpty()) {
             form.error("number", "No open case has the file number “" + number + "”.");
         }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
+import io.quarkus.security.ForbiddenException;
 import jakarta.ws.rs.NotFoundException;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
+import org.steadwork.casefile.access.CaseAccess;
 
 /** Where a meeting is changed: one change after the other, each a new version of the meeting, none once it is closed. */
 @ApplicationScoped
@@ -27,6 +29,9 @@ class MeetingDesk {
 
     @Inject
     CaseFiles cases;
+
+    @Inject
+    CaseAccess access;
 
     @Inject
     CurrentAccount account;
@@ -73,6 +78,10 @@ class MeetingDesk {
     }
 
     private AgendaCase add(ReviewMeeting meeting, CaseFile file) {
+        // a case on the agenda opens to everybody of the meeting, so it is put there by those to whom it is open
+        if (!access.opens(file.id())) {
+            throw new ForbiddenException();
+        }
         int last = meetings.cases(meeting.id()).stream().mapToInt(AgendaCase::place).max().orElse(0);
         AgendaCase item = new AgendaCase(meeting, file, last + 1, agendas.minutesACase());
         item.add(account.displayName());

@@ -25,7 +25,7 @@ class TodayPages {
 
     @CheckedTemplate(basePath = "worklist", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance today(String day, LocalDate on, List<DayVisits.Row> visits, Worklist worklist);
+        static native TemplateInstance today(String day, LocalDate on, List<DayVisits.Row> visits, Newcomers.Shown newcomers, Worklist worklist);
     }
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
@@ -39,6 +39,9 @@ class TodayPages {
     DayVisits visits;
 
     @Inject
+    Newcomers newcomers;
+
+    @Inject
     CurrentAccount account;
 
     @Inject
@@ -49,14 +52,14 @@ class TodayPages {
     public Response today(@RestQuery String who, @RestQuery String rule, @RestQuery("case") String caseId, @RestQuery String page, @CookieParam(CHOICE) String kept) {
         LocalDate today = LocalDate.now(clock);
         if (!account.clinician()) {
-            return Answers.page(Templates.today(DAY.format(today), today, visits.on(today), Worklist.hidden()));
+            return Answers.page(Templates.today(DAY.format(today), today, visits.on(today), newcomers.on(today), Worklist.hidden()));
         }
         Long ofCase = number(caseId);
         // one case is asked for wholly, whoever treats it
         Whose whose = Whose.of(who != null ? who : ofCase != null ? Whose.ALL : kept, account.id());
         Long asked = number(page);
         Filter filter = new Filter(whose, rule == null || !rule.matches("[a-z_]{1,60}") ? "" : rule, ofCase, asked == null || asked < 1 ? 1 : (int) Math.min(asked, 1_000_000));
-        Response answer = Answers.page(Templates.today(DAY.format(today), today, visits.on(today), worklists.on(today, filter)));
+        Response answer = Answers.page(Templates.today(DAY.format(today), today, visits.on(today), newcomers.on(today), worklists.on(today, filter)));
         return who == null ? answer : Response.fromResponse(answer).cookie(new NewCookie.Builder(CHOICE).value(whose.value()).path("/").maxAge(A_YEAR).httpOnly(true)
                 .sameSite(NewCookie.SameSite.STRICT).build()).build();
     }

@@ -17,7 +17,11 @@ let retry = null;
 /** Says at once what to do about a warning sign that is ticked: no answer of the clinic is waited for. */
 function warn() {
   form.querySelectorAll('[data-says]').forEach((notice) => {
+    const was = notice.hidden;
     notice.hidden = !form.querySelector(`input[name=sign][value^=${notice.dataset.says}]:checked`);
+    if (was && !notice.hidden) {
+      notice.scrollIntoView({ block: 'nearest' });
+    }
   });
 }
 

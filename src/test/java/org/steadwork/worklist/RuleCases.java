@@ -61,6 +61,11 @@ class RuleCases {
         return day.atTime(LocalTime.NOON).atZone(ZoneId.systemDefault()).toOffsetDateTime();
     }
 
+    long tried(long caseId, int visit, LocalDate day, String route, String outcome) {
+        long of = ((Number) db.createNativeQuery("select id from visit where case_file_id = ?1 and number = ?2").setParameter(1, caseId).setParameter(2, visit).getSingleResult()).longValue();
+        return row("contact_attempt", Map.of("visit_id", of, "tried_at", at(day), "route", route, "outcome", outcome, "made_by", "Test"));
+    }
+
     long screen(long caseId, LocalDate day, String verdict, String open, boolean signed) {
         Map<String, Object> values = new LinkedHashMap<>(Map.of("version", 0, "case_file_id", caseId, "occasion", "FULL", "screened_on", day, "regions", "neck", "left_open", "",
                 "begun_by_id", me(), "begun_at", at(day), "saved_at", at(day), "verdict", verdict));

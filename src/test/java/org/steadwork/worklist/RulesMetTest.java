@@ -49,8 +49,8 @@ class RulesMetTest {
         return QuarkusTransaction.requiringNew().call(() -> beans.stream().flatMap(bean -> bean.entries(day, CaseScope.one(id)).stream()).toList());
     }
 
-    /** Met where meetings and break-glass are tested: {@code MeetingPagesTest} and {@code RoutesByCareTeamTest}. */
-    private static final Set<String> ELSEWHERE = Set.of("break_glass", "meeting_action_due", "meeting_action_overdue", "meeting_advised");
+    /** Met where meetings, break-glass and people without a case are tested: {@code MeetingPagesTest}, {@code RoutesByCareTeamTest}, {@code NewcomersTest}. */
+    private static final Set<String> ELSEWHERE = Set.of("newcomer", "break_glass", "meeting_action_due", "meeting_action_overdue", "meeting_advised");
 
     private Attention.Entry met(String rule, long id, LocalDate day) {
         List<Attention.Entry> entries = of(id, day);
@@ -95,10 +95,37 @@ class RulesMetTest {
         met("note_unsigned", id, OPENED.plusDays(1));
         cases.signed(id, 1, OPENED);
         not("note_unsigned", id, OPENED.plusDays(1));
-        cases.addVisit(id, 2, OPENED.plusDays(7), "MISSED");
-        met("missed_visit", id, OPENED.plusDays(7));
-        cases.signed(id, 2, OPENED.plusDays(7));
-        not("missed_visit", id, OPENED.plusDays(7));
+        LocalDate day = OPENED.plusDays(7);
+        cases.addVisit(id, 2, day, "MISSED");
+        Attention.Entry contact = met("missed_visit", id, day);
+        assertEquals("Contact today", contact.label(), "the same step as in the diary");
+        assertTrue(contact.href().startsWith("/diary/missed/v"), "and cleared there");
+        cases.tried(id, 2, day, "text", "message");
+        cases.tried(id, 2, day, "phone", "no_answer");
+        assertEquals("Try again", met("missed_visit", id, day).label());
+        cases.tried(id, 2, day, "phone", "reached");
+        assertEquals("Offer a new date", met("missed_visit", id, day.plusDays(1)).label());
+        cases.addVisit(id, 3, day.plusDays(5), "PLANNED");
+        not("missed_visit", id, day.plusDays(1));
+        cases.sql("update visit set attendance = 'MISSED' where case_file_id = %d and number = 3", id);
+        assertEquals("Contact today", met("missed_visit", id, day.plusDays(5)).label(), "the second in a row: two routes, then the letter");
+        cases.tried(id, 3, day.plusDays(5), "phone", "no_answer");
+        cases.tried(id, 3, day.plusDays(5), "text", "message");
+        assertEquals("Write a letter", met("missed_visit", id, day.plusDays(5)).label());
+        cases.tried(id, 3, day.plusDays(5), "letter", "message");
+        not("missed_visit", id, day.plusDays(6));
+        assertEquals("The clinician decides", met("missed_visit", id, day.plusDays(19)).label());
+        cases.addVisit(id, 4, day.plusDays(19), "ATTENDED");
+        not("missed_visit", id, day.plusDays(19));
+    }
+
+    @Test
+    void aMissedVisitOfACaseWithAnUrgentFlagIsPhonedAboutFirst() {
+        long id = cases.open("Visit-Urgent");
+        LocalDate day = OPENED.plusDays(7);
+        cases.flag(id, cases.screen(id, OPENED, "POSITIVE", "", true), "SAME_DAY", OPENED);
+        cases.addVisit(id, 2, day, "MISSED");
+        assertEquals("Phone today", met("missed_visit", id, day).label());
     }
 
     // practice.md 5.5 [CP]: off work over 4 weeks; day 28 of an absence is four weeks, day 29 is over

@@ -1,0 +1,1 @@
+create index patient_registered on patient (registered_on);
