@@ -46,7 +46,7 @@ final class InputCheck {
             }
             if (value == null || "".equals(value)) {
                 if (!input.isOptional()) {
-                    problems.add(new FieldProblem(path, input.label() + " is missing. Enter " + input.allowed() + ".", "", input.allowed()));
+                    problems.add(new FieldProblem(path, input.label() + " is missing. " + asked(input), "", input.allowed()));
                 }
                 continue;
             }
@@ -63,6 +63,14 @@ final class InputCheck {
             }
         }
         return new Inputs(prefix, values);
+    }
+
+    /** What to do about a missing value, for people: the names of choices are for programs and stand in {@link FieldProblem#allowed}. */
+    private static String asked(Input input) {
+        return switch (input.kind()) {
+            case CHOICE, YES_NO, ANSWER -> "Choose one.";
+            default -> "Enter " + input.allowed() + ".";
+        };
     }
 
     /** Returns the value of its kind, or null after noting what is wrong. */

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -159,7 +160,8 @@ class LetterDesk {
     }
 
     List<LetterFact> facts(CaseFile file) {
-        return facts.stream().flatMap(source -> source.of(file).stream()).toList();
+        // the container finds these beans in another order at each build; the lines of a section keep theirs
+        return facts.stream().sorted(Comparator.comparing(source -> source.getClass().getSimpleName())).flatMap(source -> source.of(file).stream()).toList();
     }
 
     Composer composer() {

@@ -27,6 +27,9 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
     /** A straight apostrophe within or at the end of a word; it is set as a curved one. */
     private static final Pattern APOSTROPHE = Pattern.compile("(?<=\\p{L})'(?=\\p{L})|(?<=s)'(?=\\s)");
 
+    /** Characters of a section that is not broken over two pages: about eight lines. */
+    private static final int SHORT = 700;
+
     /**
      * One printed section.
      *
@@ -42,6 +45,11 @@ public record PrintedLetter(List<String> clinic, List<String> to, String about, 
 
         public boolean table() {
             return !columns.isEmpty();
+        }
+
+        /** Returns whether it is short enough to stand on one page with its heading, rather than to be broken. */
+        public boolean whole() {
+            return !table() && (drawn() ? drawings.size() == 1 : words().length() <= SHORT);
         }
 
         /** Returns the words without their division into blocks. */

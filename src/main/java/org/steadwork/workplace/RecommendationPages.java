@@ -23,6 +23,9 @@ import org.steadwork.web.Dates;
 @RolesAllowed("clinician")
 class RecommendationPages {
 
+    /** Width of the drawing on paper, in its units: as wide as the sheet, so that its letters can be read there. */
+    private static final int SHEET = 760;
+
     @CheckedTemplate(basePath = "workplace", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
 
@@ -64,7 +67,7 @@ class RecommendationPages {
         audit.record("printed the equipment recommendation", patient.id(), id, null);
         return Answers.page(Templates.recommendation(new Recommendation(id, recorded.assessment().place(), role + hours,
                 Dates.inLetter(LocalDate.now(clock)), recommending.lines(), recommending.estimates(), recommending.settingRows(), recommending.left(),
-                drawing(recommending, recorded, DeskView.PAGE), drawing(recommending, recorded, DeskView.PHONE))));
+                drawing(recommending, recorded, SHEET), drawing(recommending, recorded, DeskView.PHONE))));
     }
 
     private String drawing(Recommending recommending, RecordedWorkplace recorded, int width) {

@@ -4,9 +4,13 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.hl7.fhir.instance.model.api.IBaseResource;
 import org.hl7.fhir.r4.model.BaseDateTimeType;
 import org.hl7.fhir.r4.model.Bundle;
@@ -81,9 +85,10 @@ final class IncomingBundle {
         return ratings;
     }
 
-    /** Says in words what is in the file and is not taken. */
+    /** Says in words what is in the file and is not taken, each kind once with how often it stands in the file. */
     List<String> left() {
-        return left;
+        Map<String, Long> kinds = left.stream().collect(Collectors.groupingBy(Function.identity(), LinkedHashMap::new, Collectors.counting()));
+        return kinds.entrySet().stream().map(kind -> kind.getKey() + (kind.getValue() == 1 ? "" : ", " + kind.getValue() + " times")).toList();
     }
 
     private static Person person(Patient patient) {
