@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.LongStream;
 import org.steadwork.outcome.Instruments;
 
 /**
@@ -141,6 +142,12 @@ public final class InventedClinic {
                 statement.execute("alter sequence " + table + "_seq restart with " + (last + 1000));
             }
         }
+    }
+
+    /** Returns up to 400 of the cases that {@link #fill} stores for this number, spread over all of them. */
+    public static long[] ids(int cases) {
+        int step = Math.max(1, cases / 400);
+        return LongStream.range(0, cases / step).map(i -> FIRST_ID + i * step).toArray();
     }
 
     /** Returns the number of rows of a table, for checks. */
