@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.steadwork.journey.Drafts;
 import org.steadwork.journey.Guest;
 
 /** Somebody who writes as fast as the pages answer, until the process is gone. */
@@ -136,9 +137,7 @@ abstract class KillWriter implements Runnable {
 
         @Override
         void begin() {
-            path = guest.open("/").expect(200).page().select("a[href*=/letters/]").eachAttr("href").stream().filter(href -> href.matches("/cases/\\d+/letters/\\d+"))
-                    .findFirst().orElseThrow(() -> guest.missing("no unsigned letter on Today"));
-            guest.open(path).expect(200);
+            path = Drafts.openLetter(guest);
         }
 
         @Override
