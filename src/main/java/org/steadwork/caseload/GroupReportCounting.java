@@ -117,7 +117,7 @@ class GroupReportCounting {
         }
         List<String> to = new ArrayList<>(List.of(employer.name()));
         if (employer.address() != null) {
-            to.addAll(employer.address().lines().map(String::strip).filter(line -> !line.isEmpty()).toList());
+            to.addAll(employer.address().lines().map(String::strip).filter(line -> !line.isEmpty() && !line.equalsIgnoreCase(employer.name())).toList());
         }
         String reference = report == null ? "GR-" + employer.id() + "-" + period.key().toUpperCase(Locale.ROOT) : report.reference();
         List<String> signature = new ArrayList<>(List.of(author.fullName()));

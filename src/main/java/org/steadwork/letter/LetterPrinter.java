@@ -48,6 +48,11 @@ class LetterPrinter {
         return print(letter, kind, sections, author, "Signed electronically on " + Dates.inLetter(LocalDate.now(clock)));
     }
 
+    /** Prints what is handed out as it stands and is signed by nobody: a copy of the record. */
+    LetterPdf copy(Letter letter, LetterKind kind, List<SectionKind> sections, Account author) {
+        return print(letter, kind, sections, author, "Copy made on " + Dates.inLetter(LocalDate.now(clock)));
+    }
+
     private LetterPdf print(Letter letter, LetterKind kind, List<SectionKind> sections, Account author, String signed) {
         Patient patient = letter.caseFile().patient();
         PrintedLetter printed = new PrintedLetter(letterhead.lines(), letter.reader().lines(), about(letter),

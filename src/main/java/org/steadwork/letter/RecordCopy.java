@@ -35,6 +35,6 @@ public class RecordCopy {
         Set<InformationCategory> all = Set.of(InformationCategory.values());
         Draft draft = desks.composer().draft(kind, Recipient.WORKER, all, desks.facts(file), desks.values(file, Optional.empty()));
         Letter copy = new Letter(file, 1, KIND, LetterReader.of(file.patient()), draft.texts(), author, Instant.now(clock));
-        return printer.draft(copy, kind, desks.composer().sections(kind, Recipient.WORKER, all), author).bytes();
+        return printer.copy(copy, kind, desks.composer().sections(kind, Recipient.WORKER, all), author).bytes();
     }
 }

@@ -23,6 +23,9 @@ import org.steadwork.workplace.fit.Part;
 @ApplicationScoped
 class WorkplaceFacts implements LetterFacts {
 
+    /** Half of the 5 mm to which a setting is told: closer than this is no change. */
+    private static final BigDecimal CLOSEST = new BigDecimal("2.5");
+
     /** How a change, or a thing to buy, is called in a letter. */
     private static final Map<Part, String> CHANGES = Map.of(Part.SEAT_DEPTH, "Seat depth", Part.SEAT, "Seat height", Part.DESK, "Desk height",
             Part.ARMREST, "Armrests above the seat", Part.SCREEN_TOP, "Top of the screen", Part.DISTANCE, "Distance to the screen");
@@ -65,12 +68,17 @@ class WorkplaceFacts implements LetterFacts {
                     facts.add(new LetterFact(InformationCategory.WORKSTATION_FINDINGS, "equipment",
                             THINGS.get(adjustment.part()) + "\t" + mm(adjustment.proposedMm()) + "\t", because));
                 }
-            } else if (CHANGES.containsKey(adjustment.part())) {
+            } else if (CHANGES.containsKey(adjustment.part()) && !stays(adjustment)) {
                 String from = adjustment.foundMm() == null ? "" : ", now " + mm(adjustment.foundMm());
                 facts.add(new LetterFact(InformationCategory.WORK_MODIFICATIONS, "modifications",
                         CHANGES.get(adjustment.part()) + "\t" + mm(adjustment.proposedMm()) + from + "\t\t", because));
             }
         }
+    }
+
+    /** Whether the setting is as good as what it is already: what the page of the work place calls "as now". */
+    private static boolean stays(Adjustment adjustment) {
+        return adjustment.foundMm() != null && adjustment.foundMm().subtract(adjustment.proposedMm()).abs().compareTo(CLOSEST) < 0;
     }
 
     private static String mm(BigDecimal value) {

@@ -26,6 +26,9 @@ class PagePictures {
         PAGES.put("work-place", new String[] {"Saoirse Vantongeren", "/work-place"});
         PAGES.put("programme", new String[] {"Leopold Marchetti-Hale", "/programme"});
         PAGES.put("outcomes", new String[] {"Petronella Vasquez-Rimmer", "/outcomes"});
+        PAGES.put("diary", new String[] {"", "/diary"});
+        PAGES.put("review-meeting", new String[] {"", "/meetings/2"});
+        PAGES.put("caseload", new String[] {"", "/caseload"});
         PAGES.put("bench", new String[] {"", "/bench"});
         PAGES.put("letter", new String[] {"Cornelius Abara-Whitlock", "/letters/1"});
     }
