@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.file.Files;
@@ -59,6 +60,13 @@ class ServingIT {
             assertTrue(page.body().contains("Sign in"));
             assertEquals("max-age=31536000", page.headers().firstValue("Strict-Transport-Security").orElse(""));
             assertTrue(page.headers().allValues("Set-Cookie").stream().allMatch(cookie -> cookie.contains("HTTPOnly") || cookie.contains("HttpOnly")), page.headers().toString());
+            HttpRequest.Builder form = HttpRequest.newBuilder(URI.create("https://localhost:" + tls + "/sign-in")).header("Content-Type", "application/x-www-form-urlencoded");
+            HttpResponse<String> unannounced = client.send(form.copy().POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream("userName=a".getBytes()))).build(),
+                    HttpResponse.BodyHandlers.ofString());
+            assertEquals(HttpClient.Version.HTTP_2, unannounced.version());
+            assertEquals(411, unannounced.statusCode(), "a body over HTTP/2 that says no length");
+            assertEquals(400, client.send(form.copy().POST(HttpRequest.BodyPublishers.ofString("userName=a")).build(), HttpResponse.BodyHandlers.ofString()).statusCode(),
+                    "a form without its token");
             HttpResponse<String> moved = client.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + clinic.address().getPort() + "/patients")).build(), HttpResponse.BodyHandlers.ofString());
             assertTrue(moved.statusCode() >= 300 && moved.statusCode() < 400, "plain HTTP was answered with " + moved.statusCode());
             assertTrue(moved.headers().firstValue("Location").orElse("").startsWith("https://"), moved.headers().toString());

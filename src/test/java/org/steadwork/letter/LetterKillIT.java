@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.steadwork.journey.Drafts;
 import org.steadwork.journey.Guest;
 import org.steadwork.journey.PackagedApplication;
 
@@ -42,7 +43,7 @@ class LetterKillIT {
         byte[] signed;
         try (PackagedApplication application = PackagedApplication.startKeeping(folder, DEMO)) {
             Guest guest = signedIn(application);
-            letter = draft(guest);
+            letter = Drafts.openLetter(guest);
             guest.open(letter).expect(200).formWithButton("Save as draft").set("text-findings", words).send().expect(200);
             signed = signedFile(guest);
             ProcessHandle process = ProcessHandle.of(application.pid()).orElseThrow();
@@ -65,12 +66,6 @@ class LetterKillIT {
         Guest guest = new Guest(application.address());
         guest.open("/sign-in").expect(200).formWithButton("Sign in").set("userName", "tamsin").set("password", "desk-and-daylight").send().expect(200);
         return guest;
-    }
-
-    private static String draft(Guest guest) {
-        String href = guest.open("/").expect(200).page().select("a[href*=/letters/]").attr("href");
-        assertTrue(href.matches("/cases/\\d+/letters/\\d+"), "an unsigned letter on Today, not " + href);
-        return href;
     }
 
     private static byte[] signedFile(Guest guest) {

@@ -30,6 +30,8 @@ class KillIT {
     private static final long SEED = Long.getLong("steadwork.kill.seed", 20301216L);
     private static final String KEY = "a database key for this test alone, 32 and more";
     private static final int LONGEST_MILLIS = 2500;
+    private static final int FEWEST_WRITES = 4;
+    private static final int MOST_LOOKS = 1500;
 
     @TempDir
     Path folder;
@@ -84,6 +86,9 @@ class KillIT {
                     writers.add(new Thread(writer, writer.toString()));
                 }
                 writers.forEach(Thread::start);
+                if (random.nextInt(4) > 0) {
+                    awaitWrites(book, acknowledged + FEWEST_WRITES);
+                }
                 TimeUnit.MILLISECONDS.sleep(100 + random.nextInt(LONGEST_MILLIS));
             } finally {
                 application.kill();
@@ -103,6 +108,13 @@ class KillIT {
             note(String.format("%s: round %d, %d writes acknowledged so far, all there%n", name, round, acknowledged));
         }
         assertTrue(acknowledged > 2 * ROUNDS, "the writers hardly wrote: " + acknowledged);
+    }
+
+    /** On a slow machine the process would else be killed before anything was written, three times of four. */
+    private static void awaitWrites(WriterBook book, int wanted) throws InterruptedException {
+        for (int i = 0; i < MOST_LOOKS && book.acknowledged() < wanted && book.surprises().isEmpty(); i++) {
+            TimeUnit.MILLISECONDS.sleep(20);
+        }
     }
 
     private static void note(String line) throws IOException {

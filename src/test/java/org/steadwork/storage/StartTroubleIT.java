@@ -105,9 +105,34 @@ class StartTroubleIT {
         }
         Map<String, String> elsewhere = Map.of("steadwork.data-folder", folder.resolve("other/data").toString(), "steadwork.backup.key", "a backup key for this test");
         assertDone(PackagedCommand.run(elsewhere, "restore", file.toString()));
+        assertEquals(0, PackagedCommand.run(elsewhere, "check-audit").exit(), "the restored trail is sound");
+        shortenTheTrail(folder.resolve("other/data"));
+        checksBroken(elsewhere);
+        Path shortened = folder.resolve("shortened.backup");
+        assertDone(PackagedCommand.run(elsewhere, "backup", shortened.toString()));
+        Map<String, String> third = Map.of("steadwork.data-folder", folder.resolve("third/data").toString(), "steadwork.backup.key", "a backup key for this test");
+        assertDone(PackagedCommand.run(third, "restore", shortened.toString()));
+        checksBroken(third);
         try (PackagedApplication clinic = PackagedApplication.startKeeping(folder.resolve("other"), Map.of())) {
             assertTrue(signedIn(clinic).open("/patients?q=Otterbourne").expect(200).words().contains("Otterbourne"));
         }
+    }
+
+    /** Whoever can write to the database takes the last two entries out and moves the record of its end. */
+    private static void shortenTheTrail(Path data) throws Exception {
+        try (Connection db = DriverManager.getConnection("jdbc:h2:file:" + data + "/clinic;TRACE_LEVEL_FILE=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE")) {
+            for (String change : List.of("delete from audit_event where id in (select event_id from audit_seal where sequence > (select sealed - 2 from audit_head))",
+                    "delete from audit_seal where sequence > (select sealed - 2 from audit_head)",
+                    "update audit_head set sealed = sealed - 2, hash = (select s.hash from audit_seal s where s.sequence = (select max(sequence) from audit_seal))")) {
+                db.createStatement().execute(change);
+            }
+        }
+    }
+
+    private static void checksBroken(Map<String, String> settings) {
+        PackagedCommand check = PackagedCommand.run(settings, "check-audit");
+        assertEquals(1, check.exit(), check.output());
+        assertTrue(check.output().contains("the file beside the database knows of"), check.output());
     }
 
     @Test
