@@ -2,6 +2,7 @@ package org.steadwork.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.casefile.VisitNote;
@@ -73,11 +75,12 @@ class ReviewPagesTest {
         Document page = clinician.open("/cases/" + id + "/visits");
         assertTrue(page.text().contains("unknown, not “no change”"), page.text());
         String href = "/cases/" + id + "/visits/1";
-        assertFalse(clinician.open("/").select("a[href=" + href + "]").isEmpty(), "Today asks to phone");
+        Element entry = clinician.open("/?case=" + id).select("a[href^=/diary/missed/]").first();
+        assertNotNull(entry, "Today asks to phone");
         clinician.open(href);
         write(clinician, id, 1, "sign", Map.of("assessment", "Missed; phoned, forgot.", "plan", "New date tomorrow."));
         assertEquals(200, clinician.status());
-        assertTrue(clinician.open("/").select("a[href=" + href + "]").isEmpty(), "the signed note clears it");
+        assertFalse(clinician.open("/?case=" + id).select("a[href=" + entry.attr("href") + "]").isEmpty(), "the note does not phone");
     }
 
     @Test
