@@ -132,7 +132,8 @@ class RefreshTest {
         }
         list(id);
         assertTrue(knows(id));
-        assertTrue(statements.during(() -> nextSteps.of(id, TODAY)) <= 3, "read from the list");
+        long read = statements.during(() -> QuarkusTransaction.requiringNew().run(() -> nextSteps.of(id, TODAY)));
+        assertEquals(3, read, "read from the list");
         assertEquals(asked, nextSteps.of(id, TODAY));
         audit.record("viewed case", null, id, null);
         assertTrue(knows(id), "a look changes nothing");
@@ -181,8 +182,11 @@ class RefreshTest {
         cases.status(id, "OFF", TODAY.minusDays(90), null);
         cases.letter(id, "progress_report", TODAY);
         assertEquals(empty, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.one(id)))));
-        assertEquals(empty, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.all()))));
-        assertTrue(empty <= 30, "asked in " + empty + " queries");
+        // some are asked only where there is a missed visit at all, however many
+        long all = statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.all())));
+        assertTrue(empty <= 30 && all <= 30, "asked in " + empty + " queries, of all cases in " + all);
+        cases.finding(cases.open("Asked-Two"), TODAY.minusDays(40), TODAY.minusDays(30));
+        assertEquals(all, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.all()))));
     }
 
     @Test
