@@ -13,10 +13,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.steadwork.account.DemoPassword;
 import org.steadwork.content.Content;
 
-/** Walks every invented case through the pages, from registering the patient to the last letter, as the files describe it. */
+/**
+ * Walks invented cases through the pages, from registering the patient to the last letter, as the files describe it: the first eight in the
+ * usual run, with {@code -Dsteadwork.everything=true} all of them.
+ */
 @QuarkusTest
 @TestProfile(OnWalkClock.class)
 class VignetteWalkTest {
+
+    private static final int USUAL = 8;
 
     @TestHTTPResource("/")
     URI address;
@@ -28,7 +33,8 @@ class VignetteWalkTest {
     DemoLoader loader;
 
     static List<String> cases() {
-        return Content.yaml("demo/clinic.yaml").texts("cases");
+        List<String> all = Content.yaml("demo/clinic.yaml").texts("cases");
+        return Boolean.getBoolean("steadwork.everything") ? all : all.subList(0, USUAL);
     }
 
     @BeforeEach
