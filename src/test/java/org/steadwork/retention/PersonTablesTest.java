@@ -36,6 +36,7 @@ class PersonTablesTest {
             Map.entry("review_meeting", "when and who; what was said of a case is in meeting_case"), Map.entry("meeting_person", "who was there"),
             Map.entry("meeting_minutes", "stay as closed: file numbers and what was said, no names from the record; docs/operations.md says so"),
             Map.entry("meeting_addendum", "corrections of minutes"), Map.entry("import_job", "uploaded files; forgotten at every removal"),
+            Map.entry("work_turn", "which node does the work by the clock"), Map.entry("first_run_key", "a hash for the first account"),
             Map.entry("worklist_state", "one row: how far Today has read"), Map.entry("backup_run", "backups"), Map.entry("clinic_mark", "the clinic"),
             Map.entry("demo_part", "the demo")));
 

@@ -94,7 +94,7 @@ class NoTraceFileTest {
         try (InputStream in = NoTraceFileTest.class.getResourceAsStream("/application.properties")) {
             read.load(in);
         }
-        return Map.of(URL, read.getProperty(URL), "steadwork.database", read.getProperty("steadwork.database"));
+        return Map.of(URL, read.getProperty(URL), "steadwork.file-url", read.getProperty("steadwork.file-url"), "steadwork.database", read.getProperty("steadwork.database"));
     }
 
     @SafeVarargs
