@@ -30,7 +30,7 @@ import org.steadwork.journey.PackagedApplication;
  */
 class PackagedIT {
 
-    private static final String CASE = "demo-02";
+    private static final String CASE = "demo-13";
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");
 
     private Path folder;
