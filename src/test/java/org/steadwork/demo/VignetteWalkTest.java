@@ -14,14 +14,14 @@ import org.steadwork.account.DemoPassword;
 import org.steadwork.content.Content;
 
 /**
- * Walks invented cases through the pages, from registering the patient to the last letter, as the files describe it: the first eight in the
+ * Walks invented cases through the pages, from registering the patient to the last letter, as the files describe it: the first four in the
  * usual run, with {@code -Dsteadwork.everything=true} all of them.
  */
 @QuarkusTest
 @TestProfile(OnWalkClock.class)
 class VignetteWalkTest {
 
-    private static final int USUAL = 8;
+    private static final int USUAL = 4;
 
     @TestHTTPResource("/")
     URI address;
