@@ -28,7 +28,13 @@ class StoredNextSteps implements NextSteps {
         if (refresh.knows(caseId, today)) {
             return worklists.first(caseId).map(entry -> new NextStep(entry.label(), entry.reason(), entry.action(), entry.href()));
         }
-        return asking.entries(today, CaseScope.one(caseId)).entries().stream()
+        Asking.Told told = asking.entries(today, CaseScope.one(caseId));
+        if (!told.whole()) {
+            // what could not be asked may be the most pressing
+            return Optional.of(new NextStep("Not known", "Part of what Today asks of this case could not be read. Something urgent may be missing here: look through the case.",
+                    "What Today says of this case", "/?case=" + caseId));
+        }
+        return told.entries().stream()
                 .min(Comparator.comparing(Attention.Entry::urgency).thenComparing(Attention.Entry::since))
                 .map(entry -> new NextStep(entry.label(), entry.reason(), entry.action(), entry.href()));
     }

@@ -109,6 +109,8 @@ class RefreshTest {
             assertTrue(list.rows().stream().anyMatch(entry -> entry.rule().equals("red_flag_call")), "the others are asked all the same");
             assertTrue(accounts.visitor(Role.CLINICIAN).open("/").text().contains("This list may be out of date"));
             assertTrue(accounts.visitor(Role.LEAD).open("/team").text().contains("This list may be out of date"));
+            audit.record("changed case details", null, id, null);
+            assertEquals(Optional.of("Not known"), nextSteps.of(id, TODAY).map(NextStep::label), "unknown is not nothing");
         } finally {
             SilentAttention.fails = false;
         }
