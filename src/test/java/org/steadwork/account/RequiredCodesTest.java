@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Map;
 import org.apache.commons.codec.binary.Base32;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.code.OneTimeCode;
 import org.steadwork.web.TestAccounts;
@@ -19,6 +20,7 @@ import org.steadwork.web.Visitor;
 
 /** Where one-time codes are asked of everybody, nobody comes in without setting them up. */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(RequiredCodes.class)
 class RequiredCodesTest {
 

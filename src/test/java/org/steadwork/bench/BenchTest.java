@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.web.Form;
@@ -25,6 +26,7 @@ import org.steadwork.web.Visitor;
 
 /** What holds for every calculator of the Bench, whatever it computes: page and API agree, ranges hold, nothing breaks. */
 @QuarkusTest
+@Tag("longer")
 class BenchTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();

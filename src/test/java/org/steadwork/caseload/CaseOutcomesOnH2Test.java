@@ -1,9 +1,8 @@
 package org.steadwork.caseload;
 
 import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.TestProfile;
 
+/** The rows of the cases on H2, in the clinic that the tests share. */
 @QuarkusTest
-@TestProfile(OutcomesOnH2.class)
 class CaseOutcomesOnH2Test extends CaseOutcomesContract {
 }

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.casefile.Attendance;
@@ -37,6 +38,7 @@ import org.steadwork.web.TestAccounts;
 import org.steadwork.web.Visitor;
 
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(CaseloadOnH2.class)
 class CaseloadPagesTest {
 

@@ -20,6 +20,7 @@ import java.util.Map;
 import org.apache.pdfbox.preflight.parser.PreflightParser;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.letter.pdf.LetterPdf;
@@ -28,6 +29,7 @@ import org.steadwork.web.TestAccounts;
 import org.steadwork.web.Visitor;
 
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(CaseloadOnH2.class)
 class GroupReportPagesTest {
 

@@ -8,9 +8,11 @@ import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
 import javax.sql.DataSource;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(OnPostgres.class)
 class DemoClinicOnPostgresTest extends DemoClinicContract {
 

@@ -8,6 +8,7 @@ import jakarta.inject.Inject;
 import java.net.URI;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.steadwork.account.DemoPassword;
@@ -18,6 +19,8 @@ import org.steadwork.content.Content;
  * usual run, with {@code -Dsteadwork.everything=true} all of them.
  */
 @QuarkusTest
+@Tag("own-clinic")
+@Tag("longer")
 @TestProfile(OnWalkClock.class)
 class VignetteWalkTest {
 

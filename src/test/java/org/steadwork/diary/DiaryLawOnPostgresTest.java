@@ -2,9 +2,11 @@ package org.steadwork.diary;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
-import org.steadwork.letter.LettersOnPostgres;
+import org.junit.jupiter.api.Tag;
+import org.steadwork.storage.EmptyOnPostgres;
 
 @QuarkusTest
-@TestProfile(LettersOnPostgres.class)
+@Tag("own-clinic")
+@TestProfile(EmptyOnPostgres.class)
 class DiaryLawOnPostgresTest extends DiaryLawContract {
 }

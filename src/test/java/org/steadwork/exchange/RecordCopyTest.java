@@ -21,6 +21,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
@@ -31,6 +32,7 @@ import org.steadwork.letter.CaseCorrespondence.SignedCopy;
 
 /** The copy of the record of every demo patient, opened and held against the record. */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(OnH2.class)
 class RecordCopyTest {
 

@@ -9,8 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.steadwork.account.DemoPassword;
 
 /**
@@ -67,7 +67,7 @@ class JourneyIT {
 
     /** In the long run only. */
     @Test
-    @EnabledIfSystemProperty(named = "steadwork.everything", matches = "true")
+    @Tag("long")
     void theDemoOnAPhone() {
         try (PackagedApplication demo = PackagedApplication.start(Map.of("quarkus.profile", "demo"));
                 BrowserSession clinician = new BrowserSession(browser, demo.address(), 360)) {

@@ -21,10 +21,12 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManagerFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The packaged jar served beyond this machine: refused in the clear, over TLS with a certificate of its own, behind a proxy it trusts. */
+@Tag("long")
 class ServingIT {
 
     private static final String PASSWORD = "only for this test";

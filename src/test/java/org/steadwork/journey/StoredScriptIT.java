@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.DemoPassword;
 
@@ -24,6 +25,7 @@ import org.steadwork.account.DemoPassword;
  * Scripts typed into every text field of a case, a person, an employer and a letter, then every page of them looked at in Chromium: none runs. The
  * log of all this names no patient and holds nothing that was typed.
  */
+@Tag("long")
 class StoredScriptIT {
 
     private static final String MARK = "hostileRan";

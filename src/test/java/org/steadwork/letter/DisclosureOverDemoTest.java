@@ -26,6 +26,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
 import org.steadwork.casefile.CaseFile;
@@ -45,6 +46,7 @@ import org.steadwork.people.Employer;
  * from a reader can be found in the text of the PDF that reader gets.
  */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(OnH2.class)
 class DisclosureOverDemoTest {
 

@@ -2,8 +2,11 @@ package org.steadwork.letter;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
+import org.junit.jupiter.api.Tag;
+import org.steadwork.storage.EmptyOnPostgres;
 
 @QuarkusTest
-@TestProfile(LettersOnPostgres.class)
+@Tag("own-clinic")
+@TestProfile(EmptyOnPostgres.class)
 class SignedLetterOnPostgresTest extends SignedLetterContract {
 }

@@ -23,6 +23,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.bench.Calculators;
@@ -40,6 +41,7 @@ import org.steadwork.workplace.fit.How;
 
 /** The desks of the demo cases: the page, the API asked with the same numbers, and what letters take up say one and the same. */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(OnH2.class)
 class WorkplaceThreeWaysTest {
 

@@ -9,6 +9,7 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
 import org.steadwork.account.Role;
@@ -19,6 +20,7 @@ import org.steadwork.web.Visitor;
 
 /** Review meetings where cases open to their care team: who takes part sees the agenda's cases, in the meeting and nowhere else. */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(ByCareTeam.class)
 class MeetingByCareTeamTest {
 

@@ -16,13 +16,15 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.journey.PackagedApplication;
 
 /**
  * The packaged demo is killed at random moments while several people write. After each kill the database is read directly: every write that was
- * acknowledged is there, nothing is there by half, and the chain of the audit trail is whole. {@code ./mvnw -Pkill verify} does 200 rounds on each database; the usual run a few on H2.
+ * acknowledged is there, nothing is there by half, and the chain of the audit trail is whole. {@code ./mvnw -Pkill verify} does 200 rounds on each database, {@code -Plong} a few; the
+ * usual run a few on H2.
  */
 class KillIT {
 
@@ -51,6 +53,7 @@ class KillIT {
     }
 
     @Test
+    @Tag("long")
     void onSealedH2() throws Exception {
         String url = "jdbc:h2:file:" + folder + "/data/demo;CIPHER=AES;WRITE_DELAY=0;TRACE_LEVEL_FILE=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
         rounds("sealed H2", new Base(null, Map.of("steadwork.database.key", KEY),
@@ -59,6 +62,7 @@ class KillIT {
 
     /** Needs a jar built for PostgreSQL; DEVELOPERS.md says how. */
     @Test
+    @Tag("long")
     void onPostgresql() throws Exception {
         String jar = System.getProperty("steadwork.postgresql.jar", "");
         assumeTrue(Files.isRegularFile(Path.of(jar)), "no jar built for PostgreSQL was named with -Dsteadwork.postgresql.jar");

@@ -23,6 +23,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.backup.RowByRow;
@@ -31,6 +32,7 @@ import org.steadwork.journey.PackagedApplication;
 import org.steadwork.journey.PackagedCommand;
 
 /** The packaged jar in trouble: each is said in one line without the inside of the program, nothing starts by half, nothing is lost. */
+@Tag("long")
 class StartTroubleIT {
 
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");

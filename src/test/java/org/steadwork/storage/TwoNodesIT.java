@@ -28,6 +28,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.journey.Guest;
@@ -38,6 +39,7 @@ import org.steadwork.journey.PackagedCommand;
  * Two packaged nodes on one PostgreSQL, without any proxy: what a proxy without memory would do is done here, a browser's next request going
  * to the other node. Needs the application built by {@code ./mvnw -Ppostgresql package -Dmaven.test.skip}.
  */
+@Tag("long")
 class TwoNodesIT {
 
     private static final int TURN_SECONDS = 6;

@@ -2,10 +2,11 @@ package org.steadwork.storage;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
-import org.steadwork.demo.OnPostgres;
+import org.junit.jupiter.api.Tag;
 
 /** Turns of work on a real PostgreSQL. */
 @QuarkusTest
-@TestProfile(OnPostgres.class)
+@Tag("own-clinic")
+@TestProfile(EmptyOnPostgres.class)
 class WorkTurnsOnPostgresTest extends WorkTurnsContract {
 }

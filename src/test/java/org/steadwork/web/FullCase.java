@@ -171,6 +171,7 @@ public class FullCase {
         parts.put("patient", patient);
         if (visitor.open("/clinic/backup").select("a[href$=.backup]").isEmpty()) {
             send(visitor, "/clinic/backup", Map.of());
+            awaitTheBackup(visitor);
         }
         parts.put("file", number(visitor, "/clinic/backup/([^\"]+\\.backup)"));
         send(visitor, "/clinic/retention/" + patient, "/clinic/retention/" + patient + "/holds", Map.of("case", caseId, "reason", "Open claim"), Map.of());
@@ -250,6 +251,17 @@ public class FullCase {
         visitor.open(page);
         visitor.submit(action, changes, several);
         assertEquals(200, visitor.status(), () -> action + ": " + visitor.page().text());
+    }
+
+    /** On a busy machine a backup is still being made when the page is there. */
+    private static void awaitTheBackup(Visitor visitor) {
+        for (int i = 0; i < 120 && visitor.open("/clinic/backup").select("a[href$=.backup]").isEmpty(); i++) {
+            try {
+                Thread.sleep(500);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
     }
 
     private static String number(Visitor visitor, String pattern) {

@@ -20,6 +20,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.Test;
  * and shows nothing of the inside, and what is refused leaves nothing stored. {@code ./mvnw -Pfuzz test} sends 100,000.
  */
 @QuarkusTest
+@Tag("long")
 class FuzzTest {
 
     private static final int INPUTS = Integer.getInteger("steadwork.fuzz", 1200);

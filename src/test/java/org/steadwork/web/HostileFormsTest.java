@@ -26,12 +26,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Role;
 import org.steadwork.casefile.CaseTab;
 
 /** Every form of a case with something on every page, sent with what nobody should send: each is answered in words, and nothing runs. */
 @QuarkusTest
+@Tag("longer")
 class HostileFormsTest {
 
     private static final long SEED = 20260304;

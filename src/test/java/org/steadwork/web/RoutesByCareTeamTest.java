@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.Account;
 import org.steadwork.account.Role;
@@ -20,6 +21,7 @@ import org.steadwork.casefile.access.ByCareTeam;
 
 /** Every route of a case, for the clinician whose case it is and for one whose case it is not, where cases open to their care team. */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(ByCareTeam.class)
 class RoutesByCareTeamTest {
 

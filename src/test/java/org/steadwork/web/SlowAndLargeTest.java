@@ -12,12 +12,14 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whoever sends slowly, too much or without end holds nobody else up. */
 @QuarkusTest
+@Tag("long")
 class SlowAndLargeTest {
 
     private static final int SLOW_ONES = 300;

@@ -33,6 +33,7 @@ import org.hl7.fhir.r4.model.DocumentReference;
 import org.hl7.fhir.r4.model.Observation;
 import org.hl7.fhir.r4.model.Property;
 import org.hl7.fhir.r4.model.Resource;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
@@ -45,6 +46,7 @@ import org.steadwork.letter.disclosure.Recipient;
 
 /** Every invented case as a bundle, held against HL7's validator and against the record it was made of. */
 @QuarkusTest
+@Tag("own-clinic")
 @TestProfile(OnH2.class)
 class CaseBundleTest {
 

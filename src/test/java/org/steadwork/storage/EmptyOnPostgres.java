@@ -1,12 +1,12 @@
-package org.steadwork.caseload;
+package org.steadwork.storage;
 
 import io.quarkus.test.junit.QuarkusTestProfile;
 import java.util.List;
 import java.util.Map;
 import org.steadwork.demo.RealPostgres;
 
-/** The same on a real PostgreSQL. */
-public class CaseloadOnPostgres implements QuarkusTestProfile {
+/** An empty clinic on a real PostgreSQL; those who share it bring patients of their own. */
+public class EmptyOnPostgres implements QuarkusTestProfile {
 
     @Override
     public Map<String, String> getConfigOverrides() {
