@@ -1,5 +1,7 @@
 package org.steadwork.drawing;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 
@@ -18,6 +20,15 @@ public final class TrendChart {
     static final int LEAST_FOR_A_LINE = 3;
     private static final String FONT = "system-ui, 'Liberation Sans', Arial, sans-serif";
 
+    private static final int KEPT_CHARACTERS = 12_000_000;
+
+    /** The charts drawn last: a case is looked at several times on the day of its visit, and a chart is nothing but its trend. */
+    private static final Cache<Drawn, String> DRAWN = Caffeine.newBuilder().maximumWeight(KEPT_CHARACTERS)
+            .weigher((Drawn drawn, String svg) -> svg.length()).executor(Runnable::run).build();
+
+    private record Drawn(Trend trend, TrendSize size) {
+    }
+
     private TrendChart() {
     }
 
@@ -33,6 +44,12 @@ public final class TrendChart {
 
     /** One chart as one svg element without style attributes or transparency; letters take one size. */
     public static String draw(Trend trend, TrendSize size) {
+        return DRAWN.get(new Drawn(trend, size), TrendChart::anew);
+    }
+
+    private static String anew(Drawn drawn) {
+        Trend trend = drawn.trend();
+        TrendSize size = drawn.size();
         TrendFrame frame = new TrendFrame(trend, size);
         TrendPlot plot = new TrendPlot(frame);
         SVGGraphics2D canvas = PlainSvg.canvas(size.width, frame.plotHeight());
