@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.steadwork.body.BodyChart;
 import org.steadwork.body.BodyRegion;
+import org.steadwork.web.ReadOnce;
 
 /** The symptom reports of the cases; every method here is one query and brings the zones along. */
 @ApplicationScoped
@@ -21,6 +22,7 @@ public class SymptomReports implements PanacheRepository<SymptomReport> {
     BodyChart chart;
 
     /** All reports of a case, the latest first. */
+    @ReadOnce
     public List<SymptomReport> of(long caseId) {
         return list(WHOLE + " order by r.reportedOn desc", caseId);
     }

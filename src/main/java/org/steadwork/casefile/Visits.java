@@ -5,12 +5,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.steadwork.web.ReadOnce;
 
 /** The visits of the cases. */
 @ApplicationScoped
 public class Visits implements PanacheRepository<Visit> {
 
     /** All visits of a case, the earliest first. */
+    @ReadOnce
     public List<Visit> of(long caseId) {
         return list("caseFile.id = ?1 order by number", caseId);
     }

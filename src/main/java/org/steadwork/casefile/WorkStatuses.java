@@ -5,12 +5,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.steadwork.web.ReadOnce;
 
 /** The work statuses of the cases. */
 @ApplicationScoped
 public class WorkStatuses implements PanacheRepository<WorkStatus> {
 
     /** All spells of a case, the earliest first. */
+    @ReadOnce
     public WorkHistory of(long caseId) {
         return new WorkHistory(list("caseFile.id = ?1 order by from", caseId));
     }

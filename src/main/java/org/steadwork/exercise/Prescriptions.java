@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.steadwork.web.ReadOnce;
 
 /** The exercises given in the cases. */
 @ApplicationScoped
 public class Prescriptions implements PanacheRepository<Prescription> {
 
     /** All exercises ever given in a case, in the order they were given. */
+    @ReadOnce
     public List<Prescription> of(long caseId) {
         return list("caseFile.id = ?1 order by id", caseId);
     }

@@ -6,6 +6,7 @@ import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.steadwork.web.ReadOnce;
 
 /** What came of the meetings for the cases: decisions with the treating clinician's answer, and actions. */
 @ApplicationScoped
@@ -24,6 +25,7 @@ class CaseOutcomes {
     EntityManager db;
 
     /** Returns the decisions of a case, the latest first. */
+    @ReadOnce
     List<Decided> decisions(long caseId) {
         return db.createQuery(DECIDED + " where c.id = ?1 order by m.heldOn desc, d.id desc", Decided.class).setParameter(1, caseId).getResultList();
     }

@@ -4,12 +4,14 @@ import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.steadwork.casefile.CaseScope;
+import org.steadwork.web.ReadOnce;
 
 /** The answers on psychosocial and work flags. For clinicians only: no letter to an employer may ask here. */
 @ApplicationScoped
 public class ObstacleAnswers implements PanacheRepository<ObstacleAnswer> {
 
     /** All answers of a case. */
+    @ReadOnce
     public List<ObstacleAnswer> of(long caseId) {
         return list("caseFile.id = ?1 order by id", caseId);
     }

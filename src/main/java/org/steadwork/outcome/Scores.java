@@ -15,6 +15,7 @@ import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseScope;
 import org.steadwork.outcome.scoring.Instrument;
+import org.steadwork.web.ReadOnce;
 
 /** The scores of the cases. */
 @ApplicationScoped
@@ -27,6 +28,7 @@ public class Scores implements PanacheRepository<Score> {
     Clock clock;
 
     /** All scores of a case, the earliest first. */
+    @ReadOnce
     public List<Score> of(long caseId) {
         return list("caseFile.id = ?1 order by scoredOn, id", caseId);
     }

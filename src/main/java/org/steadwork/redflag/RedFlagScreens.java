@@ -5,12 +5,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.steadwork.web.ReadOnce;
 
 /** The screens of the cases. */
 @ApplicationScoped
 public class RedFlagScreens implements PanacheRepository<RedFlagScreen> {
 
     /** The newest screen of a case with its answers. */
+    @ReadOnce
     public Optional<RedFlagScreen> latest(long caseId) {
         return find("from RedFlagScreen s left join fetch s.answers left join fetch s.signedBy join fetch s.begunBy where s.id ="
                 + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = ?1)", caseId).stream().findFirst();

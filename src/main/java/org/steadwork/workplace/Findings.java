@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.steadwork.web.ReadOnce;
 import org.steadwork.workplace.fit.CriterionResult;
 import org.steadwork.workplace.fit.Verdict;
 
@@ -31,6 +32,7 @@ public class Findings implements PanacheRepository<Finding> {
     }
 
     /** Returns all findings of a case, open ones first. */
+    @ReadOnce
     public List<Finding> of(long caseId) {
         return find("caseFile.id = ?1 order by case when checkedOn is null then 0 else 1 end, foundOn, id", caseId).list();
     }

@@ -206,6 +206,13 @@ class MapPagesTest {
         assertEquals(few, statements.during(() -> visitor.open("/cases/" + id)));
     }
 
+    /** Head, cards, measures and next step of a case ask the same things of the database; one answer serves them all. */
+    @Test
+    void theMapAsksNothingTwice() {
+        int different = statements.textsDuring(() -> visitor.open("/cases/" + id)).size();
+        assertEquals(different, statements.during(() -> visitor.open("/cases/" + id)));
+    }
+
     @Test
     void aTieOutlivesItsCard() {
         decide("symptom:neck", "finding:SC-1", "confirmed", "First.");
