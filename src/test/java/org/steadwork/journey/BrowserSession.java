@@ -74,7 +74,7 @@ final class BrowserSession implements AutoCloseable {
     /** Checks the page shown: no accessibility violation, nothing wider than the window, no complaint of the browser. */
     BrowserSession check() {
         assertEquals(List.of(), complaints, "the browser complained");
-        AxeResults found = new AxeBuilder(page).setLegacyMode(true).analyze();
+        AxeResults found = new AxeBuilder(page).analyze();
         assertTrue(found.violationFree(), () -> page.url() + ": " + found.getViolations().stream()
                 .map(rule -> rule.getId() + " (" + rule.getHelp() + "): " + rule.getNodes().stream().map(node -> node.getHtml()).toList()).toList());
         int excess = (int) page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");

@@ -6,8 +6,12 @@ import com.microsoft.playwright.CLI;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.PlaywrightException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -56,10 +60,20 @@ final class Browsers {
             }
             return Path.of(named);
         }
-        Path usual = usual();
-        if (usual != null) {
-            return usual;
+        return installed();
+    }
+
+    /** Finds the system's browser or installs one, a process at a time: the journeys run in two, and one must not start what the other has half installed. */
+    private static Path installed() {
+        try (FileChannel turn = FileChannel.open(Path.of(System.getProperty("java.io.tmpdir"), "steadwork-browser.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                FileLock mine = turn.lock()) {
+            return usual() != null ? usual() : fetched();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
+    }
+
+    private static Path fetched() {
         if (Files.exists(Path.of("/etc/debian_version")) && "root".equals(System.getProperty("user.name"))) {
             say("No Chromium found: installing the package 'chromium' with apt-get");
             if (run("apt-get", "update") && run("apt-get", "install", "-y", "--no-install-recommends", "chromium") && usual() != null) {
