@@ -7,8 +7,6 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import com.lowagie.text.pdf.PdfXConformanceException;
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -56,18 +54,36 @@ public final class PdfPress {
 
     /** Prints one document on a paper; for the rest as {@link #print(String, String, String, Instant)}. */
     public static LetterPdf print(String xhtml, String title, String author, Instant made, Paper paper) {
-        Document document = parse(NOT_XML.matcher(xhtml).replaceAll("\uFFFD"));
+        Document document = parse(plain(xhtml) ? xhtml : NOT_XML.matcher(xhtml).replaceAll("\uFFFD"));
         VisualOrder.apply(document.getDocumentElement());
+        VectorDrawings.lift(document.getDocumentElement());
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        LetterStyle agent = new LetterStyle(device, paper);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT, ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
-                device, new LetterStyle(device, paper), LetterFonts.resolver());
-        renderer.getSharedContext().setReplacedElementFactory(new VectorDrawings(device));
+                device, agent, LetterFonts.resolver(), new VectorDrawings(device), new LetterText());
         renderer.setPDFVersion(PdfWriter.VERSION_1_4);
         renderer.setPDFXConformance(PdfWriter.PDFA1B);
-        renderer.setDocument(document);
+        try (LetterRules rules = new LetterRules(agent, paper)) {
+            renderer.getSharedContext().setCss(rules);
+            renderer.setDocument(document);
+            return write(renderer, new Archive(title, author, made));
+        }
+    }
+
+    /** Whether a text surely holds nothing but what XML allows: no controls, and no character of two parts, which would have to be looked at. */
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && c != '\n' && c != '\t' && c != '\r' || c >= Character.MIN_SURROGATE && (c <= Character.MAX_SURROGATE || c > '\uFFFD')) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static LetterPdf write(ITextRenderer renderer, Archive archive) {
         renderer.layout();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Archive archive = new Archive(title, author, made);
         renderer.setListener(archive);
         try {
             renderer.createPDF(out);
@@ -110,13 +126,7 @@ public final class PdfPress {
         @Override
         public void preWrite(ITextRenderer renderer, int pageCount) {
             pages = pageCount;
-            PdfWriter writer = renderer.getWriter();
-            try {
-                writer.setOutputIntents("sRGB", "", "http://www.color.org", "sRGB IEC61966-2.1",
-                        ICC_Profile.getInstance(ColorSpace.CS_sRGB));
-            } catch (IOException e) {
-                throw new IllegalStateException(e);
-            }
+            ColourMeaning.put(renderer.getWriter());
         }
 
         @Override
