@@ -7,6 +7,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.apache.batik.parser.AWTPathProducer;
 import org.apache.batik.parser.AWTTransformProducer;
 import org.apache.batik.parser.ParseException;
@@ -15,6 +18,16 @@ import org.w3c.dom.Element;
 
 /** Reads the geometry of SVG elements, in units of the drawing. */
 final class DrawingShapes {
+
+    private static final int MOST_PATHS = 2000;
+
+    /** The paths read last, which nobody changes; about a kilobyte each. */
+    private static final Map<String, Shape> PATHS = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Shape> eldest) {
+            return size() > MOST_PATHS;
+        }
+    });
 
     private DrawingShapes() {
     }
@@ -53,7 +66,17 @@ final class DrawingShapes {
         return value.isEmpty() ? 0 : Double.parseDouble(value);
     }
 
+    /** Reads a path, or takes it from those read before: the figures of exercises come again in letter after letter. */
     private static Shape path(String d) {
+        Shape known = PATHS.get(d);
+        if (known == null) {
+            known = read(d);
+            PATHS.put(d, known);
+        }
+        return known;
+    }
+
+    private static Shape read(String d) {
         AWTPathProducer path = new AWTPathProducer();
         path.setWindingRule(Path2D.WIND_NON_ZERO);
         PathParser parser = new PathParser();

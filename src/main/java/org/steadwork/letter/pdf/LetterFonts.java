@@ -76,7 +76,9 @@ public final class LetterFonts {
 
     private static BaseFont embedded(String face) {
         try {
-            return BaseFont.createFont(face, BaseFont.IDENTITY_H, BaseFont.EMBEDDED);
+            BaseFont font = BaseFont.createFont(face, BaseFont.IDENTITY_H, BaseFont.EMBEDDED);
+            font.setCompressionLevel(PdfPress.COMPRESSION);
+            return font;
         } catch (IOException | DocumentException e) {
             throw new IllegalStateException("The font " + face + " cannot be read", e);
         }

@@ -5,6 +5,7 @@ import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
@@ -36,6 +37,7 @@ final class PlainDrawing {
     record Words(String text, double x, double y, DrawingLook look) implements Part {
     }
 
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Set<String> SHAPES = Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
     private static final Set<String> READ = Set.of("fill", "stroke", "stroke-width", "stroke-linecap", "stroke-linejoin", "stroke-dasharray", "fill-rule",
             "font-size", "font-weight", "font-style", "text-anchor", "transform", "clip-path", "d", "x", "y", "width", "height", "rx", "ry", "cx", "cy", "r",
@@ -103,8 +105,8 @@ final class PlainDrawing {
                 throw new IllegalArgumentException("Not plain: words of several kinds in one text");
             }
         }
-        String text = element.getTextContent().strip().replaceAll("\\s+", " ");
-        if (!LetterFonts.missing(text).isEmpty()) {
+        String text = SPACES.matcher(element.getTextContent()).replaceAll(" ").strip();
+        if (!text.chars().allMatch(LetterFonts.face(look.bold(), look.italic())::charExists)) {
             throw new IllegalArgumentException("Not plain: characters the face does not carry");
         }
         return new Words(text, DrawingShapes.number(element, "x"), DrawingShapes.number(element, "y"), look);
