@@ -25,11 +25,12 @@ public final class LetterFonts {
     /** The family name style sheets use; the generic names lead to the same faces, since nothing else may be embedded. */
     private static final List<String> FAMILIES = List.of("Liberation Sans", "Serif", "SansSerif", "Monospaced");
 
-    private static final String REGULAR = "liberation/LiberationSans-Regular.ttf";
-    private static final List<String> FACES = List.of(REGULAR, "liberation/LiberationSans-Bold.ttf",
+    /** Regular, bold, italic, bold italic. */
+    private static final List<String> FACES = List.of("liberation/LiberationSans-Regular.ttf", "liberation/LiberationSans-Bold.ttf",
             "liberation/LiberationSans-Italic.ttf", "liberation/LiberationSans-BoldItalic.ttf");
+    private static final List<BaseFont> EMBEDDED = FACES.stream().map(LetterFonts::embedded).toList();
+    private static final List<Font> OUTLINES = FACES.stream().map(LetterFonts::outlines).toList();
     private static final Map<String, FontFamily> READ = read();
-    private static final Font OUTLINES = outlines();
 
     private LetterFonts() {
     }
@@ -48,42 +49,58 @@ public final class LetterFonts {
         };
     }
 
-    /** Reads the faces once: reading them for every letter took most of the time of printing it. */
+    /** Returns a face as it is embedded. */
+    static BaseFont face(boolean bold, boolean italic) {
+        return EMBEDDED.get(index(bold, italic));
+    }
+
+    /** Returns a face as shapes, one unit high. */
+    static Font outlines(boolean bold, boolean italic) {
+        return OUTLINES.get(index(bold, italic));
+    }
+
+    private static int index(boolean bold, boolean italic) {
+        return (bold ? 1 : 0) + (italic ? 2 : 0);
+    }
+
+    /** Describes the faces once: doing it for every letter took most of the time of printing it. */
     private static Map<String, FontFamily> read() {
         ITextFontResolver resolver = over(new HashMap<>());
-        try {
-            for (String family : FAMILIES) {
-                for (String face : FACES) {
-                    resolver.addFont(face, family, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, null);
-                }
+        for (String family : FAMILIES) {
+            for (int i = 0; i < FACES.size(); i++) {
+                resolver.addFont(EMBEDDED.get(i), FACES.get(i), family);
             }
-        } catch (IOException | DocumentException e) {
-            throw new IllegalStateException("The fonts for letters cannot be read", e);
         }
         return Map.copyOf(resolver.getFonts());
+    }
+
+    private static BaseFont embedded(String face) {
+        try {
+            BaseFont font = BaseFont.createFont(face, BaseFont.IDENTITY_H, BaseFont.EMBEDDED);
+            font.setCompressionLevel(PdfPress.COMPRESSION);
+            return font;
+        } catch (IOException | DocumentException e) {
+            throw new IllegalStateException("The font " + face + " cannot be read", e);
+        }
+    }
+
+    /** Reads a face for asking what it carries, and lends it to drawings that are painted in letters. */
+    private static Font outlines(String face) {
+        try (InputStream in = LetterFonts.class.getClassLoader().getResourceAsStream(face)) {
+            Font font = Font.createFont(Font.TRUETYPE_FONT, in);
+            GraphicsEnvironment.getLocalGraphicsEnvironment().registerFont(font);
+            return font;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (FontFormatException e) {
+            throw new IllegalStateException("The font " + face + " cannot be read", e);
+        }
     }
 
     /** Returns the characters of a text that letters cannot show, each once; empty when all can be shown. */
     public static Set<String> missing(String text) {
         Set<String> missing = new TreeSet<>();
-        text.codePoints().filter(c -> !Character.isWhitespace(c) && !OUTLINES.canDisplay(c)).forEach(c -> missing.add(Character.toString(c)));
+        text.codePoints().filter(c -> !Character.isWhitespace(c) && !OUTLINES.get(0).canDisplay(c)).forEach(c -> missing.add(Character.toString(c)));
         return missing;
-    }
-
-    /** Reads the regular face for asking what it carries, and lends all faces to drawings that are painted in letters. */
-    private static Font outlines() {
-        Font regular = null;
-        for (String face : FACES) {
-            try (InputStream in = LetterFonts.class.getClassLoader().getResourceAsStream(face)) {
-                Font font = Font.createFont(Font.TRUETYPE_FONT, in);
-                GraphicsEnvironment.getLocalGraphicsEnvironment().registerFont(font);
-                regular = face.equals(REGULAR) ? font : regular;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            } catch (FontFormatException e) {
-                throw new IllegalStateException("The font " + face + " cannot be read", e);
-            }
-        }
-        return regular;
     }
 }

@@ -7,16 +7,16 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import com.lowagie.text.pdf.PdfXConformanceException;
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.ByteBuffer;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.GregorianCalendar;
 import java.util.regex.Pattern;
+import java.util.zip.Deflater;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -33,10 +33,22 @@ import org.xml.sax.SAXException;
  */
 public final class PdfPress {
 
+    /** The quickest: a tenth larger than the usual level makes it, in less than half the time. */
+    static final int COMPRESSION = Deflater.BEST_SPEED;
+
     private static final String MADE_BY = "Steadwork";
 
     /** What no XML document may hold; it is printed as the sign for a lost character. */
     private static final Pattern NOT_XML = Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
+
+    /** Larger than anything a compressor asks for. */
+    private static final int BLOCK = 4 << 20;
+
+    static {
+        // For the dozen streams of a letter the library makes a dozen compressors. glibc hands the memory of each back to the system and asks for it
+        // again, page by page, until it has seen a larger block come and go (mallopt(3), M_MMAP_THRESHOLD): half the time of printing. This is that block.
+        ByteBuffer.allocateDirect(BLOCK);
+    }
 
     private PdfPress() {
     }
@@ -56,18 +68,36 @@ public final class PdfPress {
 
     /** Prints one document on a paper; for the rest as {@link #print(String, String, String, Instant)}. */
     public static LetterPdf print(String xhtml, String title, String author, Instant made, Paper paper) {
-        Document document = parse(NOT_XML.matcher(xhtml).replaceAll("\uFFFD"));
+        Document document = parse(plain(xhtml) ? xhtml : NOT_XML.matcher(xhtml).replaceAll("\uFFFD"));
         VisualOrder.apply(document.getDocumentElement());
+        VectorDrawings.lift(document.getDocumentElement());
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        LetterStyle agent = new LetterStyle(device, paper);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT, ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
-                device, new LetterStyle(device, paper), LetterFonts.resolver());
-        renderer.getSharedContext().setReplacedElementFactory(new VectorDrawings(device));
+                device, agent, LetterFonts.resolver(), new VectorDrawings(device), new LetterText());
         renderer.setPDFVersion(PdfWriter.VERSION_1_4);
         renderer.setPDFXConformance(PdfWriter.PDFA1B);
-        renderer.setDocument(document);
+        try (LetterRules rules = new LetterRules(agent, paper)) {
+            renderer.getSharedContext().setCss(rules);
+            renderer.setDocument(document);
+            return write(renderer, new Archive(title, author, made));
+        }
+    }
+
+    /** Whether a text surely holds nothing but what XML allows: no controls, and no character of two parts, which would have to be looked at. */
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && c != '\n' && c != '\t' && c != '\r' || c >= Character.MIN_SURROGATE && (c <= Character.MAX_SURROGATE || c > '\uFFFD')) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static LetterPdf write(ITextRenderer renderer, Archive archive) {
         renderer.layout();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Archive archive = new Archive(title, author, made);
         renderer.setListener(archive);
         try {
             renderer.createPDF(out);
@@ -110,13 +140,8 @@ public final class PdfPress {
         @Override
         public void preWrite(ITextRenderer renderer, int pageCount) {
             pages = pageCount;
-            PdfWriter writer = renderer.getWriter();
-            try {
-                writer.setOutputIntents("sRGB", "", "http://www.color.org", "sRGB IEC61966-2.1",
-                        ICC_Profile.getInstance(ColorSpace.CS_sRGB));
-            } catch (IOException e) {
-                throw new IllegalStateException(e);
-            }
+            renderer.getWriter().setCompressionLevel(COMPRESSION);
+            ColourMeaning.put(renderer.getWriter());
         }
 
         @Override

@@ -13,9 +13,9 @@ import org.steadwork.content.Content;
 import org.steadwork.content.Entry;
 
 /** Reads the worked scenes of the test resources. */
-final class WorkedScenes {
+public final class WorkedScenes {
 
-    static final List<String> ALL = List.of("case-1", "case-1-unmeasured", "case-4", "case-5-standing", "case-6", "case-9", "case-10", "case-wheelchair");
+    public static final List<String> ALL = List.of("case-1", "case-1-unmeasured", "case-4", "case-5-standing", "case-6", "case-9", "case-10", "case-wheelchair");
 
     private WorkedScenes() {
     }
@@ -28,7 +28,7 @@ final class WorkedScenes {
         }
     }
 
-    static DeskScene scene(String name) {
+    public static DeskScene scene(String name) {
         Entry e = entry(name);
         return new DeskScene(e.text("id"), e.text("title"), e.text("note"), e.constant("posture", Posture.class),
                 e.constant("glasses", Glasses.class), numbers(e.entry("body").orElseThrow(), BodyMeasure.class),
