@@ -20,6 +20,8 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.Map;
 import org.jboss.logging.Logger;
+import org.jose4j.jwt.consumer.ErrorCodes;
+import org.jose4j.jwt.consumer.InvalidJwtException;
 import org.steadwork.account.openid.Claims;
 
 /** The way to the provider and back, by the framework's own mechanism, which finds a provider only when it is asked here. */
@@ -41,6 +43,9 @@ class OpenIdFlow {
     private static final Duration LONGEST = Duration.ofSeconds(20);
     private static final String SESSION_COOKIE = "q_session_" + OpenIdTenant.ID;
     private static final int DEEPEST_CAUSE = 12;
+    private static final Map<Integer, String> FLAWS = Map.of(ErrorCodes.EXPIRED, "the ID token has expired; do the clocks agree?", ErrorCodes.ISSUER_INVALID,
+            "the issuer of the ID token is not the provider set", ErrorCodes.AUDIENCE_INVALID, "the ID token is for another client", ErrorCodes.SIGNATURE_INVALID,
+            "the ID token is not signed by the provider");
     private static final Logger LOG = Logger.getLogger("steadwork");
 
     private final ObjectMapper json = new ObjectMapper();
@@ -61,7 +66,7 @@ class OpenIdFlow {
             return challenge.getHeaders().entrySet().stream().filter(header -> header.getKey().toString().equalsIgnoreCase("location"))
                     .map(header -> URI.create(header.getValue())).findFirst().orElse(null);
         } catch (RuntimeException e) {
-            LOG.warnf(e, "The OpenID Connect provider cannot be used: %s", root(e));
+            LOG.warnf("The OpenID Connect provider cannot be used: %s", why(e));
             return null;
         }
     }
@@ -73,7 +78,7 @@ class OpenIdFlow {
             SecurityIdentity identity = wait(mechanism.authenticate(OpenIdTenant.asking(context), identities));
             return identity == null ? new Returned(null, Problem.FAILED) : new Returned(claims(identity), null);
         } catch (RuntimeException e) {
-            LOG.warnf(e, "A sign-in through OpenID Connect was not taken: %s", root(e));
+            LOG.warnf("A sign-in through OpenID Connect was not taken: %s", why(e));
             return new Returned(null, away(e) ? Problem.AWAY : Problem.FAILED);
         } finally {
             context.response().removeCookie(SESSION_COOKIE, false);
@@ -106,11 +111,15 @@ class OpenIdFlow {
         return false;
     }
 
-    /** The class of what went wrong first: its message may hold the claims of a person. */
-    private static String root(Throwable e) {
+    /** What went wrong first, for the log, without its message: that may hold a token, or the claims of a person. */
+    private static String why(Throwable e) {
         Throwable cause = e;
-        for (int i = 0; cause.getCause() != null && i < DEEPEST_CAUSE; i++) {
+        for (int i = 0; cause.getCause() != null && !(cause instanceof InvalidJwtException) && i < DEEPEST_CAUSE; i++) {
             cause = cause.getCause();
+        }
+        if (cause instanceof InvalidJwtException token) {
+            return FLAWS.entrySet().stream().filter(flaw -> token.hasErrorCode(flaw.getKey())).map(Map.Entry::getValue).findFirst()
+                    .orElse("the ID token does not hold");
         }
         return cause.getClass().getSimpleName();
     }

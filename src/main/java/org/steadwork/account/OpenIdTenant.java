@@ -51,7 +51,7 @@ class OpenIdTenant implements TenantConfigResolver {
         OpenIdSettings settings = provider.settings();
         OidcTenantConfigBuilder tenant = OidcTenantConfig.authServerUrl(settings.provider()).tenantId(ID).applicationType(ApplicationType.WEB_APP)
                 .clientId(settings.clientId()).credentials(settings.secret()).connectionTimeout(TO_CONNECT)
-                .token().issuer(settings.provider()).end();
+                .token().issuer(settings.provider()).allowJwtIntrospection(false).allowOpaqueTokenIntrospection(false).end();
         var flow = tenant.authentication().redirectPath(BACK).pkceRequired().nonceRequired().stateSecret(stateSecret(settings)).cookiePath(BEGIN)
                 .stateCookieAge(TO_SIGN_IN_THERE).removeRedirectParameters(false).scopes(settings.scopes());
         if (settings.prompt() != null) {

@@ -120,7 +120,7 @@ class SignInPages {
     }
 
     private List<DemoAccount> demoAccounts() {
-        return demo ? accounts.all().stream().map(a -> new DemoAccount(a.userName(), a.fullName() + ", " + a.role().label().toLowerCase(),
+        return demo ? accounts.all().stream().filter(a -> !a.withoutPassword()).map(a -> new DemoAccount(a.userName(), a.fullName() + ", " + a.role().label().toLowerCase(),
                 DemoPassword.VALUE)).toList() : List.of();
     }
 }

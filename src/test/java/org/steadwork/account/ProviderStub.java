@@ -16,6 +16,7 @@ import java.security.KeyPair;
 import java.security.KeyPairGenerator;
 import java.security.NoSuchAlgorithmException;
 import java.security.interfaces.RSAPublicKey;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.Map;
 
@@ -48,7 +49,7 @@ final class ProviderStub {
 
     /** Lets this code be taken for this ID token. */
     void answers(String code, String idToken) {
-        server.stubFor(post(urlEqualTo("/clinic/token")).withRequestBody(containing("code=" + code + "&").or(containing("code=" + code)))
+        server.stubFor(post(urlEqualTo("/clinic/token")).withRequestBody(containing("code=" + code))
                 .willReturn(okJson("{\"id_token\":\"%s\",\"access_token\":\"opaque-%s\",\"refresh_token\":\"refresh-%s\",\"token_type\":\"Bearer\",\"expires_in\":300}"
                         .formatted(idToken, code, code))));
     }
@@ -89,6 +90,6 @@ final class ProviderStub {
 
     private static String encoded(byte[] number) {
         int from = number.length > 1 && number[0] == 0 ? 1 : 0;
-        return Base64.getUrlEncoder().withoutPadding().encodeToString(java.util.Arrays.copyOfRange(number, from, number.length));
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOfRange(number, from, number.length));
     }
 }
