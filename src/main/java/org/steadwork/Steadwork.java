@@ -9,6 +9,7 @@ import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.ConfigProvider;
 import org.slf4j.LoggerFactory;
 import org.steadwork.account.CheckAudit;
+import org.steadwork.account.OpenIdSettings;
 import org.steadwork.account.RecoverLead;
 import org.steadwork.backup.BackupCommand;
 import org.steadwork.backup.MoveCommand;
@@ -70,6 +71,7 @@ public final class Steadwork {
         switch (command) {
             case "" -> {
                 PlainHttpGuard.check(config);
+                OpenIdSettings.read(config);
                 StartCheck.run(config);
                 Quarkus.run();
             }

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.steadwork", importOptions = DoNotIncludeTests.class)
 class WallsTest {
 
-    private static final String[] PURE = {"org.steadwork.kernel..", "org.steadwork.body..", "org.steadwork.account.trail..", "org.steadwork.casefile.workplan..", "org.steadwork.casemap.ranking..", "org.steadwork.diary.rules..",
+    private static final String[] PURE = {"org.steadwork.kernel..", "org.steadwork.body..", "org.steadwork.account.openid..", "org.steadwork.account.trail..", "org.steadwork.casefile.workplan..", "org.steadwork.casemap.ranking..", "org.steadwork.diary.rules..",
         "org.steadwork.exercise.dayplan..", "org.steadwork.exposure.method..", "org.steadwork.letter.disclosure..", "org.steadwork.meeting.agenda..", "org.steadwork.outcome.scoring..",
         "org.steadwork.redflag.rules..", "org.steadwork.workplace.fit.."};
     private static final String[] JAVA_AND_PURE = Stream.concat(Stream.of("java.."), Stream.of(PURE)).toArray(String[]::new);

@@ -61,6 +61,19 @@ public class Account {
     @Column(name = "code_last_step")
     private Long codeLastStep;
 
+    /** Whether a lead lets it sign in through the clinic's OpenID Connect provider. */
+    @Column(name = "openid_allowed")
+    private boolean openIdAllowed;
+
+    @Column(name = "openid_issuer")
+    private String openIdIssuer;
+
+    @Column(name = "openid_subject")
+    private String openIdSubject;
+
+    @Column(name = "openid_linked_at")
+    private Instant openIdLinkedAt;
+
     protected Account() {
     }
 
@@ -118,6 +131,30 @@ public class Account {
 
     void dropCodes() {
         offerCodes(null);
+    }
+
+    /** Lets the account sign in through the provider, or not any more; then the person it was linked to is forgotten. */
+    void allowOpenId(boolean allowed) {
+        openIdAllowed = allowed;
+        openIdIssuer = null;
+        openIdSubject = null;
+        openIdLinkedAt = null;
+    }
+
+    /** Links the account to the one person whom this issuer knows by this subject. */
+    void linkOpenId(String issuer, String subject, Instant now) {
+        openIdIssuer = issuer;
+        openIdSubject = subject;
+        openIdLinkedAt = now;
+    }
+
+    public boolean openIdAllowed() {
+        return openIdAllowed;
+    }
+
+    /** When it first signed in through the provider, null before. */
+    public Instant openIdLinkedAt() {
+        return openIdLinkedAt;
     }
 
     public void requireVersion(int seen) {

@@ -7,10 +7,15 @@ record AccountForm(String userName, String fullName, String displayName, String 
 
     static AccountForm read(Form form) {
         String userName = form.requiredText("userName", "User name", 60);
-        if (userName != null && !userName.matches("[\\p{L}\\p{N}._@-]{3,60}")) {
+        if (userName != null && !userName(userName)) {
             form.error("userName", "3 to 60 letters, digits, dots, hyphens or an e-mail address, without spaces. You entered “" + userName + "”.");
         }
         return readPerson(form, userName);
+    }
+
+    /** True for what may be a user name. */
+    static boolean userName(String typed) {
+        return typed.matches("[\\p{L}\\p{N}._@-]{3,60}");
     }
 
     /** Reads what may be changed later: all but the user name. */

@@ -17,6 +17,11 @@ public class Accounts implements PanacheRepository<Account> {
         return find("userName", userName.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 
+    /** Returns the account of the person whom this OpenID Connect issuer knows by this subject. */
+    Optional<Account> linkedTo(String issuer, String subject) {
+        return find("openIdIssuer = ?1 and openIdSubject = ?2", issuer, subject).firstResultOptional();
+    }
+
     public List<Account> clinicians() {
         return list("active = true and role in ?1 order by displayName", List.of(Role.CLINICIAN, Role.LEAD));
     }

@@ -67,6 +67,12 @@ public class AuditTrail {
         recordAs(account.id(), "Steadwork", action, null, null, account.userName() + ": " + detail);
     }
 
+    /** Notes what the product did to an account by itself. */
+    @Transactional
+    void recordFor(Account account, String action, String detail) {
+        recordAs(account.id(), "Steadwork", action, null, null, account.userName() + ", " + detail);
+    }
+
     private void recordAs(Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail) {
         // to the microsecond, as the database keeps it
         Instant now = Instant.now(clock).truncatedTo(ChronoUnit.MICROS);

@@ -30,7 +30,7 @@ class ClinicAccountPages {
     @CheckedTemplate(basePath = "account", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
         static native TemplateInstance clinicAccount(Account account, Form form, List<Option> roles, List<SignInSession> sessions, boolean own,
-                String said, String refused);
+                String openId, String said, String refused);
     }
 
     private static final String LAST_LEAD = "This is the only lead who may sign in. Make somebody else a lead first.";
@@ -46,6 +46,9 @@ class ClinicAccountPages {
 
     @Inject
     SecondFactors factors;
+
+    @Inject
+    OpenIdProvider openId;
 
     @Inject
     CurrentAccount current;
@@ -65,6 +68,8 @@ class ClinicAccountPages {
             case "back" -> "The account may sign in again. Give a one-time link where the password is not known any more.";
             case "ended" -> "Its sessions were ended.";
             case "codes-off" -> "Its one-time codes are off, and its sessions were ended.";
+            case "openid-on" -> "It may sign in through " + openId.name() + " from now on.";
+            case "openid-off" -> "It signs in by its password alone again, and its sessions were ended.";
             default -> null;
         };
         return Answers.page(page(shown, stored(shown), said, null));
@@ -165,8 +170,32 @@ class ClinicAccountPages {
         return Answers.seeOther("/clinic/accounts/" + account + "?after=codes-off");
     }
 
+    /** Lets the account sign in through the clinic's provider, or with {@code do} = {@code end} not any more. */
+    @POST
+    @Path("/openid")
+    @Transactional
+    public Response openId(@RestPath long account) {
+        Account stored = find(account);
+        Form form = posted.read();
+        boolean allow = form.is("do", "allow");
+        if (!openId.on() || !allow && !form.is("do", "end")) {
+            return Answers.unprocessable(page(stored, stored(stored), null, openId.on() ? "Say whether it may sign in that way."
+                    : "No OpenID Connect provider is set for this clinic."));
+        }
+        if (allow == stored.openIdAllowed()) {
+            return Answers.unprocessable(page(stored, stored(stored), null, allow ? "It may sign in that way already." : "It does not sign in that way."));
+        }
+        stored.allowOpenId(allow);
+        audit.record(allow ? "let account sign in through OpenID Connect" : "ended sign-in through OpenID Connect", null, null, stored.userName());
+        if (!allow) {
+            sessions.endAll(stored.id(), null);
+        }
+        return Answers.seeOther(!allow && own(stored) ? "/sign-in" : "/clinic/accounts/" + account + "?after=openid-" + (allow ? "on" : "off"));
+    }
+
     private TemplateInstance page(Account account, Form form, String said, String refused) {
-        return Templates.clinicAccount(account, form, Option.of(Role.class, Role::label), sessions.of(account.id()), own(account), said, refused);
+        return Templates.clinicAccount(account, form, Option.of(Role.class, Role::label), sessions.of(account.id()), own(account), openId.name(),
+                said, refused);
     }
 
     private boolean own(Account account) {

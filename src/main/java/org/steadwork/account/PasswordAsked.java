@@ -17,6 +17,10 @@ class PasswordAsked {
 
     /** Notes an error at the field when the password in it is not that of the account. */
     void check(Form form, String field, Account account) {
+        if (account.withoutPassword()) {
+            form.error(field, "You have no password here yet. The lead of the clinic gives you a one-time link to set one.");
+            return;
+        }
         if (form.value(field).isEmpty()) {
             form.error(field, "Your present password is missing.");
             return;

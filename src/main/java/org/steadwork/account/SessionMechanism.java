@@ -37,6 +37,12 @@ class SessionMechanism implements HttpAuthenticationMechanism {
         return Uni.createFrom().item(new ChallengeData(303, "Location", "/sign-in?to=" + back));
     }
 
+    /** Before the framework's own for OpenID Connect, which lets nobody in by itself: {@link OpenIdTenant}. */
+    @Override
+    public int getPriority() {
+        return DEFAULT_PRIORITY + 50;
+    }
+
     @Override
     public Set<Class<? extends AuthenticationRequest>> getCredentialTypes() {
         return Set.of();

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.account.SignInSession.Awaiting;
+import org.steadwork.account.SignInSession.FirstStep;
 
 /** The sessions kept on the server: begun at sign-in, looked up at every request, ended at sign-out and whenever the account changes. */
 @ApplicationScoped
@@ -38,18 +39,18 @@ public class Sessions {
     /** Begins a session and returns its token, 256 random bits, which is not stored. */
     @Transactional
     public String begin(Account account) {
-        return begin(account, null);
+        return begin(account, FirstStep.PASSWORD, null);
     }
 
     /** Begins a session that opens no page before what it awaits was given. */
     @Transactional
-    String begin(Account account, Awaiting awaiting) {
+    String begin(Account account, FirstStep firstStep, Awaiting awaiting) {
         Instant now = Instant.now(clock);
         db.createQuery("delete from SignInSession s where s.beganAt < ?1").setParameter(1, now.minus(longest())).executeUpdate();
         String token = OpaqueToken.fresh();
         long id = ((Number) db.createNativeQuery("select nextval('sign_in_session_seq')").getSingleResult()).longValue();
-        db.persist(new SignInSession(OpaqueToken.hash(token), id, db.getReference(Account.class, account.id()), awaiting, now, origin.address(),
-                origin.browser()));
+        db.persist(new SignInSession(OpaqueToken.hash(token), id, db.getReference(Account.class, account.id()), firstStep, awaiting, now,
+                origin.address(), origin.browser()));
         return token;
     }
 

@@ -60,7 +60,7 @@ class SignInCodePages {
         }
         Account account = waiting.get().account();
         if (factors.take(account, form.value("code"))) {
-            String token = signIns.complete(waiting.get(), "password and code");
+            String token = signIns.complete(waiting.get(), "code");
             return Response.fromResponse(Answers.seeOther(to)).cookie(cookies.of(token)).build();
         }
         audit.recordRefusal(account, "refused a sign-in", "wrong one-time code");

@@ -76,7 +76,7 @@ class SignInEnrolPages {
             return Answers.unprocessable(Templates.signInEnrol(form.with("code", ""), to, CodeOffer.of(factors, account)));
         }
         audit.recordBy(account, "set up one-time codes", null);
-        String token = signIns.complete(waiting.get(), "password and first code");
+        String token = signIns.complete(waiting.get(), "first code");
         return Response.fromResponse(Answers.page(RecoveryCodesPage.of(codes, to))).cookie(cookies.of(token)).build();
     }
 

@@ -17,9 +17,24 @@ import java.time.Instant;
 @Table(name = "sign_in_session")
 public class SignInSession {
 
-    /** What is still asked for after the password, before the session opens any page. */
+    /** What is still asked for after the first step, before the session opens any page. */
     enum Awaiting {
         CODE, ENROLMENT
+    }
+
+    /** What was right before that, in the words of the audit trail. */
+    enum FirstStep {
+        PASSWORD("password"), OPENID("OpenID Connect");
+
+        private final String words;
+
+        FirstStep(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
     }
 
     private static final Duration TO_TYPE_A_CODE = Duration.ofMinutes(10);
@@ -48,16 +63,21 @@ public class SignInSession {
     @Enumerated(EnumType.STRING)
     private Awaiting awaiting;
 
+    @Enumerated(EnumType.STRING)
+    @Column(name = "first_step")
+    private FirstStep firstStep;
+
     @Column(name = "wrong_codes")
     private int wrongCodes;
 
     protected SignInSession() {
     }
 
-    SignInSession(String tokenHash, long id, Account account, Awaiting awaiting, Instant now, String address, String browser) {
+    SignInSession(String tokenHash, long id, Account account, FirstStep firstStep, Awaiting awaiting, Instant now, String address, String browser) {
         this.tokenHash = tokenHash;
         this.id = id;
         this.account = account;
+        this.firstStep = firstStep;
         this.awaiting = awaiting;
         this.beganAt = now;
         this.seenAt = now;
@@ -96,6 +116,10 @@ public class SignInSession {
 
     Awaiting awaiting() {
         return awaiting;
+    }
+
+    FirstStep firstStep() {
+        return firstStep;
     }
 
     public Long id() {

@@ -6,14 +6,23 @@ import jakarta.transaction.Transactional;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.account.SignInSession.Awaiting;
+import org.steadwork.account.SignInSession.FirstStep;
 import org.steadwork.account.password.PasswordHash;
 
-/** Signing in: the password, then, where the account has one, the second factor, then the session. */
+/** Signing in: the password or the clinic's provider, then, where the account has one, the second factor, then the session. */
 @ApplicationScoped
 class SignIns {
 
     /** @param awaiting what is still asked for, null when the session is open */
     record Begun(String token, Awaiting awaiting) {
+
+        /** Returns where it goes on: to the page that asks for what is awaited, else to {@code to}. */
+        String next(String to) {
+            return awaiting == null ? to : WayOn.with(switch (awaiting) {
+                case CODE -> "/sign-in/code";
+                case ENROLMENT -> "/sign-in/enrol";
+            }, to);
+        }
     }
 
     @Inject
@@ -61,18 +70,32 @@ class SignIns {
         if (PasswordHash.outdated(account.passwordHash(), passwordCost)) {
             account.usePassword(password, passwordCost);
         }
-        endEarlier(earlierToken);
-        Awaiting awaiting = account.usesCodes() ? Awaiting.CODE : factors.required() ? Awaiting.ENROLMENT : null;
-        if (awaiting == null) {
-            return new Begun(opened(account, "password"), null);
-        }
-        return new Begun(sessions.begin(account, awaiting), awaiting);
+        return begun(account, FirstStep.PASSWORD, false, earlierToken);
     }
 
-    /** Opens the session of an account that has given all it must; {@code waiting} is the half-open one before it. */
-    String complete(SignInSession waiting, String how) {
+    /**
+     * Begins the session of an account whose person the clinic's provider has signed in.
+     *
+     * @param factorGiven whether the provider says that it asked for a second factor; it is then not asked for again here
+     */
+    @Transactional
+    Begun beginThroughProvider(Account account, boolean factorGiven, String earlierToken) {
+        return begun(account, FirstStep.OPENID, factorGiven, earlierToken);
+    }
+
+    private Begun begun(Account account, FirstStep firstStep, boolean factorGiven, String earlierToken) {
+        endEarlier(earlierToken);
+        Awaiting awaiting = factorGiven ? null : account.usesCodes() ? Awaiting.CODE : factors.required() ? Awaiting.ENROLMENT : null;
+        if (awaiting == null) {
+            return new Begun(opened(account, firstStep.words() + (factorGiven ? ", with a second factor there" : "")), null);
+        }
+        return new Begun(sessions.begin(account, firstStep, awaiting), awaiting);
+    }
+
+    /** Opens the session of an account that has given all it must; {@code waiting} is the half-open one before it, {@code second} what was given now. */
+    String complete(SignInSession waiting, String second) {
         sessions.end(waiting.account().id(), waiting.id());
-        return opened(waiting.account(), how);
+        return opened(waiting.account(), waiting.firstStep().words() + " and " + second);
     }
 
     /** Begins another session for who is signed in, as after a change of password, and ends all others. */

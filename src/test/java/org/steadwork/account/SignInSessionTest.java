@@ -71,6 +71,6 @@ class SignInSessionTest {
     }
 
     private SignInSession session(Awaiting awaiting) {
-        return new SignInSession("0".repeat(64), 1, account, awaiting, START, "192.0.2.7", "Firefox on Windows");
+        return new SignInSession("0".repeat(64), 1, account, SignInSession.FirstStep.PASSWORD, awaiting, START, "192.0.2.7", "Firefox on Windows");
     }
 }

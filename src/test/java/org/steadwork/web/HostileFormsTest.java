@@ -104,7 +104,7 @@ class HostileFormsTest {
                 "/caseload?from=", "/caseload?to=2026-01-01&from=2025-01-01&complaint=", "/caseload?region=",
                 "/caseload?employer=", "/caseload/time?second=region-neck&first=", "/caseload/responders.csv?clinician=", "/employers/" + made.parts().get("employer") + "/group-report/",
                 "/clinic/audit?person=", "/clinic/audit?patient=", "/clinic/audit?action=", "/clinic/audit?from=", "/clinic/audit?page=",
-                "/clinic/audit/export.csv?patient=", "/clinic/audit/export.", "/account?after=", "/sign-in/link/", "/sign-in?after=");
+                "/clinic/audit/export.csv?patient=", "/clinic/audit/export.", "/account?after=", "/sign-in/link/", "/sign-in?after=", "/sign-in/openid?to=", "/sign-in/openid/back?code=");
         List<String> values = VALUES.stream().filter(one -> one.length() < 500).toList();
         int turn = 0;
         for (String path : paths) {

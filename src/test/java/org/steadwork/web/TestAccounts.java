@@ -49,6 +49,11 @@ public class TestAccounts {
         return new Visitor(sessions.begin(account));
     }
 
+    /** A browser that holds this token of a session. */
+    public static Visitor visitorOf(String sessionToken) {
+        return new Visitor(sessionToken);
+    }
+
     /** A browser signed in with this role. */
     public Visitor visitor(Role role) {
         return new Visitor(sessions.begin(of(role)));
