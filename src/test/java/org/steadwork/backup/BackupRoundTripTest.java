@@ -27,6 +27,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.microprofile.config.Config;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.storage.Migrations;
@@ -35,6 +36,7 @@ import org.steadwork.tables.Sequences;
 import org.steadwork.tables.Snapshot;
 
 /** A backup made while others write, restored, is row by row what its moment saw, on H2 and on PostgreSQL; one that is not whole is refused. */
+@Tag("own-clinic")
 class BackupRoundTripTest {
 
     private static final BackupKey KEY = BackupKey.of("a key that is only for this test");

@@ -24,6 +24,7 @@ import org.eclipse.microprofile.config.Config;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.kernel.RefusedStartException;
@@ -32,6 +33,7 @@ import org.steadwork.storage.SchemaVersion;
 import org.steadwork.tables.Sequences;
 
 /** A clinic in a file moves into an empty PostgreSQL by one command, row by row the same, or not at all. */
+@Tag("own-clinic")
 class MoveToPostgresqlTest {
 
     private static final int PATIENTS = 700;

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.microprofile.config.Config;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.steadwork.account.trail.AuditChain;
@@ -29,6 +30,7 @@ import org.steadwork.account.trail.TrailEntry;
 import org.steadwork.account.trail.TrailHead;
 
 /** The end of the audit trail goes into a backup and comes back with it, so that what is missing is found after a restore as before. */
+@Tag("own-clinic")
 class TrailEndTest {
 
     private static final PrintStream NOWHERE = new PrintStream(OutputStream.nullOutputStream());
