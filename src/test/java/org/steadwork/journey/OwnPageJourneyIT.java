@@ -18,9 +18,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The patient's own page on a phone of 360 px: in, ticked, reported, without reception, and back. */
+@Tag("long")
 class OwnPageJourneyIT {
 
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");

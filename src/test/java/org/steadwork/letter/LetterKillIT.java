@@ -12,12 +12,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.steadwork.journey.Drafts;
 import org.steadwork.journey.Guest;
 import org.steadwork.journey.PackagedApplication;
 
 /** The packaged demo: a draft that was saved outlives a killed process, and the command knows a file that was signed. */
+@Tag("long")
 class LetterKillIT {
 
     private static final Map<String, String> DEMO = Map.of("quarkus.profile", "demo");

@@ -20,6 +20,7 @@ import org.steadwork.web.Visitor;
 
 /** Review meetings where cases open to their care team: who takes part sees the agenda's cases, in the meeting and nowhere else. */
 @QuarkusTest
+@Tag("long")
 @Tag("own-clinic")
 @TestProfile(ByCareTeam.class)
 class MeetingByCareTeamTest {
