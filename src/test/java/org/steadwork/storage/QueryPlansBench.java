@@ -111,7 +111,8 @@ class QueryPlansBench {
     }
 
     private static List<String> paths(LocalDate today) {
-        long oneCase = InventedClinic.ids(CASES)[CASES / 2];
+        long[] ids = InventedClinic.ids(CASES);
+        long oneCase = ids[ids.length / 2];
         return List.of("/", "/?who=all", "/team", "/patients", "/patients?q=alder", "/diary", "/diary/week", "/diary/missed", "/diary/waiting", "/diary/to-book", "/diary/reminders",
                 "/meetings", "/employers", "/employers?q=har", "/letters", "/clinic/letters", "/clinic/accounts", "/clinic/audit", "/clinic/break-glass", "/clinic/retention",
                 "/caseload?from=" + today.minusYears(1) + "&to=" + today, "/caseload/time?from=" + today.minusYears(1) + "&to=" + today, "/cases/" + oneCase,
