@@ -90,9 +90,8 @@ public class Patient {
 
     @NotAudited
     @ElementCollection(fetch = FetchType.LAZY)
-    @CollectionTable(name = "patient_gram", joinColumns = @JoinColumn(name = "patient_id"))
-    @Column(name = "gram")
-    private Set<String> grams = new HashSet<>();
+    @CollectionTable(name = "patient_word", joinColumns = @JoinColumn(name = "patient_id"))
+    private Set<NameWord> words = new HashSet<>();
 
     protected Patient() {
     }
@@ -112,8 +111,9 @@ public class Patient {
         this.familyName = familyName;
         this.birthDate = birthDate;
         this.searchName = SearchKey.of(givenName + " " + familyName);
-        grams.clear();
-        grams.addAll(SearchKey.grams(searchName));
+        Set<NameWord> found = NameWord.in(searchName);
+        words.retainAll(found);
+        words.addAll(found);
     }
 
     public void describe(Sex sex, Handedness handedness) {

@@ -22,7 +22,7 @@ import org.hibernate.generator.EventType;
 import org.steadwork.account.ClinicRevision;
 
 /**
- * Writes many patients by JDBC in batches, with the grams that find them and the history that Envers would write: as entities they would
+ * Writes many patients by JDBC in batches, with the words that find them and the history that Envers would write: as entities they would
  * take several times as long and hold all of them in memory. Its columns are those of {@link Patient}; a test holds the two together.
  */
 final class PatientBatch {
@@ -74,7 +74,7 @@ final class PatientBatch {
 
     private void write(Connection connection, List<Row> rows, long revision) throws SQLException {
         try (PreparedStatement patient = connection.prepareStatement("insert into patient (id, version, " + COLUMNS + ") values (?, 0" + PLACES + ")");
-                PreparedStatement gram = connection.prepareStatement("insert into patient_gram (patient_id, gram) values (?, ?)");
+                PreparedStatement word = connection.prepareStatement("insert into patient_word (patient_id, beginning, word) values (?, ?, ?)");
                 PreparedStatement history = connection.prepareStatement("insert into patient_history (id, revision, revision_kind, " + COLUMNS + ") values (?, ?, ?" + PLACES + ")")) {
             for (Row row : rows) {
                 patient.setLong(1, row.id());
@@ -85,14 +85,15 @@ final class PatientBatch {
                 history.setShort(3, ADDED);
                 fill(history, 4, row);
                 history.addBatch();
-                for (String one : SearchKey.grams(row.searchName())) {
-                    gram.setLong(1, row.id());
-                    gram.setString(2, one);
-                    gram.addBatch();
+                for (NameWord one : NameWord.in(row.searchName())) {
+                    word.setLong(1, row.id());
+                    word.setString(2, one.beginning());
+                    word.setString(3, one.word());
+                    word.addBatch();
                 }
             }
             patient.executeBatch();
-            gram.executeBatch();
+            word.executeBatch();
             history.executeBatch();
         }
     }

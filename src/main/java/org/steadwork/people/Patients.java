@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.web.Dates;
@@ -27,11 +26,19 @@ public class Patients implements PanacheRepository<Patient> {
 
     /** From this likeness on, two names with one birth date are pointed out as a likely double. Common practice, no source. */
     private static final double ALIKE = 0.88;
-    private static final int CANDIDATES = 60;
+    /** From this likeness on, a name is offered for what was typed. Common practice, no source. */
+    private static final double LIKELY = 0.8;
+    private static final int BORN_ON_ONE_DAY = 60;
     private static final int NUMBERS_AT_ONCE = 500;
 
     @Inject
     EntityManager db;
+
+    @Inject
+    NameSearch names;
+
+    @Inject
+    NameWords words;
 
     @ConfigProperty(name = "steadwork.file-number-prefix")
     String prefix;
@@ -72,8 +79,13 @@ public class Patients implements PanacheRepository<Patient> {
         keep(found, byNumber(typed.strip(), most));
         byDate(typed).ifPresent(date -> keep(found, rows("where p.birthDate = ?1 order by p.familyName, p.id", most, date)));
         if (key.chars().anyMatch(Character::isLetter)) {
-            keep(found, byName(key, most));
-            keep(found, rows("where e.searchName like ?1 or e.searchName like ?2 order by p.familyName, p.id", most, key + "%", "% " + key + "%"));
+            keep(found, ranked(key, names.beginning(key), most));
+            if (found.size() < most) {
+                keep(found, ranked(key, names.similar(key), most));
+            }
+            if (found.size() < most) {
+                keep(found, byEmployer(key, most));
+            }
         }
         return found.values().stream().limit(most).toList();
     }
@@ -81,7 +93,7 @@ public class Patients implements PanacheRepository<Patient> {
     /** Returns patients with the same birth date and a similar name, other than {@code except}. */
     public List<PatientRow> likelyDoubles(String givenName, String familyName, LocalDate birthDate, Long except) {
         String key = SearchKey.of(givenName + " " + familyName);
-        return rows("where p.birthDate = ?1 order by p.id", CANDIDATES, birthDate).stream()
+        return rows("where p.birthDate = ?1 order by p.id", BORN_ON_ONE_DAY, birthDate).stream()
                 .filter(row -> except == null || row.id() != except)
                 .filter(row -> alike(key, SearchKey.of(row.name()))).toList();
     }
@@ -118,37 +130,18 @@ public class Patients implements PanacheRepository<Patient> {
         }
     }
 
-    private List<PatientRow> byName(String key, int most) {
-        Set<String> grams = SearchKey.grams(key);
-        @SuppressWarnings("unchecked")
-        List<Object> ids = db.createNativeQuery("select g.patient_id from patient_gram g where g.gram in (:grams)"
-                + " group by g.patient_id order by count(*) desc, g.patient_id limit " + CANDIDATES).setParameter("grams", grams).getResultList();
-        if (ids.isEmpty()) {
-            return List.of();
-        }
-        List<Long> wanted = ids.stream().map(id -> ((Number) id).longValue()).toList();
+    private List<PatientRow> ranked(String key, List<Long> ids, int most) {
         record Scored(PatientRow row, double score) {
         }
-        return rows("where p.id in ?1", CANDIDATES, wanted).stream().map(row -> new Scored(row, score(key, SearchKey.of(row.name()))))
-                .filter(s -> s.score() >= 0.8).sorted(Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.row().name()))
+        return ids.isEmpty() ? List.of() : rows("where p.id in ?1", ids.size(), ids).stream().map(row -> new Scored(row, words.scoreOf(key, SearchKey.of(row.name()))))
+                .filter(s -> s.score() >= LIKELY).sorted(Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.row().name()))
                 .limit(most).map(Scored::row).toList();
     }
 
-    /** How well every word typed finds a word of the name: 1 for the start of a word, less for a likeness. */
-    private double score(String key, String name) {
-        String[] words = name.split(" ");
-        double total = 0;
-        String[] typed = key.split(" ");
-        for (String part : typed) {
-            double best = 0;
-            for (String word : words) {
-                String start = word.length() > part.length() ? word.substring(0, part.length()) : word;
-                double same = word.startsWith(part) ? 1 : part.length() < 3 ? 0 : Math.max(likeness.apply(part, word), likeness.apply(part, start)) * 0.98;
-                best = Math.max(best, same);
-            }
-            total += best;
-        }
-        return total / typed.length;
+    private List<PatientRow> byEmployer(String key, int most) {
+        List<Long> employers = db.createQuery("select e.id from Employer e where e.searchName like ?1 or e.searchName like ?2 order by e.searchName, e.id", Long.class)
+                .setParameter(1, key + "%").setParameter(2, "% " + key + "%").setMaxResults(most).getResultList();
+        return employers.isEmpty() ? List.of() : rows("where e.id in ?1 order by p.familyName, p.id", most, employers);
     }
 
     private List<PatientRow> rows(String condition, int most, Object... parameters) {

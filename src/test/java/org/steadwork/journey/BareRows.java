@@ -6,8 +6,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** The floor of a page: plain SQL for the rows it shows, every value read and nothing made of them. */
 final class BareRows {
@@ -56,11 +54,11 @@ final class BareRows {
         read("select rule, count(*) from worklist_entry where cleared_on is null group by rule");
     }
 
-    /** The patients who share most runs of three letters with what was typed. */
+    /** The first patients with a word that begins as was typed. */
     void typeAhead(int number) throws SQLException {
-        String padded = "__" + typed(number);
-        String grams = IntStream.rangeClosed(0, padded.length() - 3).mapToObj(i -> "'" + padded.substring(i, i + 3) + "'").collect(Collectors.joining(", "));
-        read("select * from patient where id in (select patient_id from patient_gram where gram in (" + grams + ") group by patient_id order by count(*) desc fetch first 20 rows only)");
+        String typed = typed(number);
+        read("select * from patient where id in (select patient_id from patient_word where beginning = '" + typed.substring(0, 2) + "' and word like '" + typed
+                + "%' order by beginning, word, patient_id fetch first 60 rows only)");
     }
 
     void caseload() throws SQLException {

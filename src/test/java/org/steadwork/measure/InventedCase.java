@@ -55,7 +55,7 @@ final class InventedCase {
         // in the order in which one needs the other
         for (String columns : List.of(
                 "patient (id, version, file_number, given_name, family_name, search_name, birth_date, sex, handedness, job_title, employer_id, site_id, department, registered_on)",
-                "patient_gram (patient_id, gram)",
+                "patient_word (patient_id, beginning, word)",
                 "case_file (id, version, patient_id, clinician_id, complaint, onset_on, referred_by, referred_on, opened_on, closed_on, close_reason, next_review_on)",
                 "visit (id, version, case_file_id, number, visited_on, kind, attendance)",
                 "symptom_report (id, version, case_file_id, reported_on, symptom_free, course, night_waking, cough_or_sneeze, saved_by, saved_at)",
@@ -75,21 +75,9 @@ final class InventedCase {
         String search = (given + " " + family).toLowerCase(Locale.ROOT);
         add("patient", id, 0, fileNumber, given, family, search, born, random.nextBoolean() ? "FEMALE" : "MALE", random.nextInt(10) == 0 ? "LEFT" : "RIGHT", "Clerk",
                 employer, site, department, registered);
-        for (String gram : searchable ? grams(search) : Set.<String>of()) {
-            add("patient_gram", id, gram);
+        for (String word : searchable ? Set.of(search.split(" ")) : Set.<String>of()) {
+            add("patient_word", id, word.substring(0, 2), word);
         }
-    }
-
-    /** The runs of three letters by which a name is found, as the product keeps them for plain letters. */
-    private static Set<String> grams(String name) {
-        Set<String> grams = new LinkedHashSet<>();
-        for (String word : name.split(" ")) {
-            String padded = "__" + word;
-            for (int i = 0; i + 3 <= padded.length(); i++) {
-                grams.add(padded.substring(i, i + 3));
-            }
-        }
-        return grams;
     }
 
     void write(long id, long patient, long clinician, LocalDate opened) throws SQLException {

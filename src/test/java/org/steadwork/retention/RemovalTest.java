@@ -83,7 +83,7 @@ class RemovalTest {
         assertTrue(holding(before, family).contains("import_job"), "the uploaded file names nobody");
         Map<String, Integer> own = counts(made.patient());
         assertTrue(own.size() > 60, () -> "the person has rows in only " + own.keySet());
-        assertTrue(own.keySet().containsAll(List.of("patient", "patient_gram", "patient_history", "case_file_history", "signed_letter", "workplace_photo_image", "visit_note",
+        assertTrue(own.keySet().containsAll(List.of("patient", "patient_word", "patient_history", "case_file_history", "signed_letter", "workplace_photo_image", "visit_note",
                 "own_report", "region_symptom_history", "legal_hold")), () -> own.keySet().toString());
         assertFalse(holding(before, family).isEmpty());
         close();

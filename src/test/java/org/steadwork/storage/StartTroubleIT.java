@@ -76,7 +76,7 @@ class StartTroubleIT {
         }
         assertDone(command(Map.of("steadwork.database.key-file", second.toString()), "change-database-key", "none"));
         Map<String, List<String>> after = rows("", "");
-        for (String table : List.of("patient", "account", "patient_gram", "patient_history")) {
+        for (String table : List.of("patient", "account", "patient_word", "patient_history")) {
             assertEquals(before.get(table), after.get(table), table);
         }
         assertFalse(Files.exists(data.resolve("changing-key")), "a copy was left behind");

@@ -61,7 +61,7 @@ class QuietTraceTest {
         try {
             Exception refused = null;
             try {
-                QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery("insert into patient_gram (patient_id, gram) values (1, 'Hortensia is too long')").executeUpdate());
+                QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery("insert into patient_word (patient_id, beginning, word) values (1, 'Hortensia is too long', 'hortensia')").executeUpdate());
             } catch (RuntimeException e) {
                 refused = e;
             }

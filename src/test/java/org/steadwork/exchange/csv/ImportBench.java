@@ -38,7 +38,7 @@ class ImportBench {
 
     private static final int PATIENTS = Integer.getInteger("steadwork.patients", 100_000);
     private static final String OPTIONS = ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
-    private static final List<String> TABLES = List.of("employer", "revision", "patient", "patient_gram", "patient_history");
+    private static final List<String> TABLES = List.of("employer", "revision", "patient", "patient_word", "patient_history");
     private static final Pattern FIRST_RUN = Pattern.compile("/first-run\\?key=[\\w-]+");
     private static final int BATCH = 1000;
     private static final int EMPLOYERS = 200;

@@ -127,8 +127,8 @@ class ImportTest {
         assertEquals(histories.get(0)[2], histories.get(1)[2]);
         assertEquals(List.of(accounts.of(Role.LEAD).displayName()), texts("select distinct r.author from revision r join patient_history h on h.revision = r.id join patient p on p.id = h.id"
                 + " where p.family_name = 'Same" + mark + "'"));
-        String grams = "select g.gram from patient_gram g where g.patient_id = %s order by g.gram";
-        assertEquals(texts(grams.formatted(both.get(0)[0])), texts(grams.formatted(both.get(1)[0])));
+        String words = "select w.beginning || ' ' || w.word from patient_word w where w.patient_id = %s order by w.word";
+        assertEquals(texts(words.formatted(both.get(0)[0])), texts(words.formatted(both.get(1)[0])));
     }
 
     private static List<String> from(Object[] row, int first) {

@@ -1,0 +1,84 @@
+package org.steadwork.people;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What a search for a patient finds, and in which order. */
+@QuarkusTest
+class SearchTest {
+
+    private static final LocalDate BORN = LocalDate.of(1979, 5, 17);
+
+    @Inject
+    Patients patients;
+
+    @Test
+    void everyWordTypedBeginsAWordOfTheName() {
+        register("Wilhelmina", "Zebrowitz-Quist");
+        register("Wilhelmina", "Zebrowska");
+        assertEquals(List.of("Wilhelmina Zebrowitz-Quist", "Wilhelmina Zebrowska"), found("zebrow"));
+        assertEquals(List.of("Wilhelmina Zebrowitz-Quist"), found("wil quist"));
+        assertEquals(List.of("Wilhelmina Zebrowitz-Quist"), found("QUIST, w"));
+        assertEquals(List.of("Wilhelmina Zebrowska", "Wilhelmina Zebrowitz-Quist"), found("zebrowska wilhelmina"));
+        assertEquals(List.of(), found("zebrow nobody"));
+        assertEquals(List.of(), found("z"));
+    }
+
+    @Test
+    void aSlipIsForgivenAndStandsBehindWhatWasMeantToTheLetter() {
+        register("Tadhg", "Vexlington");
+        register("Tadhg", "Vexlingtan");
+        assertEquals(List.of("Tadhg Vexlington", "Tadhg Vexlingtan"), found("vexlington"));
+        assertEquals(2, found("vexlinton").size());
+        assertEquals(2, found("tadgh vexlinton").size());
+    }
+
+    @Test
+    void aChangedNameIsFoundByTheNewAndNoLongerByTheOld() {
+        long id = register("Ysolde", "Grimthwaitley");
+        QuarkusTransaction.requiringNew().run(() -> patients.findById(id).identify("Ysolde", "Pellingsworth", BORN));
+        assertEquals(List.of("Ysolde Pellingsworth"), found("pellingsw"));
+        assertEquals(List.of("Ysolde Pellingsworth"), found("ysolde"));
+        assertEquals(List.of(), found("grimthwaitl"));
+    }
+
+    @Test
+    void accentsAndOtherScriptsAreFound() {
+        register("Ñandú", "Østergård");
+        register("李", "小龙");
+        register("강".repeat(80), "힣".repeat(80));
+        assertEquals(List.of("Ñandú Østergård"), found("nandu oster"));
+        assertEquals(List.of("李 小龙"), found("小龙"));
+        assertEquals(List.of("강".repeat(80) + " " + "힣".repeat(80)), found("강강강"));
+    }
+
+    @Test
+    void manyOfOneNameAreCutOffAndTheSecondWordTellsThemApart() {
+        for (int i = 0; i < 80; i++) {
+            register("Oona" + (char) ('a' + i % 26) + (char) ('a' + i / 26), "Massingberd");
+        }
+        assertEquals(12, found("massingb").size());
+        assertTrue(found("massingberd oonazc").contains("Oonazc Massingberd"));
+        assertFalse(found("massingberd oonazc").contains("Oonaaa Massingberd"));
+    }
+
+    private List<String> found(String typed) {
+        return QuarkusTransaction.requiringNew().call(() -> patients.search(typed, 12).stream().map(PatientRow::name).toList());
+    }
+
+    private long register(String given, String family) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Patient patient = new Patient(patients.nextFileNumber(), given, family, BORN, LocalDate.of(2026, 1, 1));
+            patients.persist(patient);
+            return patient.id();
+        });
+    }
+}
