@@ -14,6 +14,7 @@ import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
 import org.jboss.logging.Logger;
 import org.steadwork.account.SignInDelay.Count;
 
@@ -45,21 +46,37 @@ class SignInThrottle {
 
     /** Counts a try and returns zero when it may be made; else how long to wait, and the try is neither made nor counted. */
     Duration take(String userName, String address) {
+        return counted(() -> taken(signingIn(plain(userName), network(address))));
+    }
+
+    /** As {@link #take}, for somebody signed in who is asked for the password again: only those who hold a session of theirs count. */
+    Duration takeAgain(Account account) {
+        return counted(() -> taken(List.of(again(account))));
+    }
+
+    private static Duration counted(Callable<Duration> taking) {
         for (int i = 1; i < MOST_COLLISIONS; i++) {
             try {
-                return QuarkusTransaction.requiringNew().call(() -> taken(plain(userName), network(address)));
+                return QuarkusTransaction.requiringNew().call(taking);
             } catch (RuntimeException e) {
                 LOG.debugf("Two first tries at one moment: %s", e.getMessage()); // the second finds the row of the first
             }
         }
-        return QuarkusTransaction.requiringNew().call(() -> taken(plain(userName), network(address)));
+        return QuarkusTransaction.requiringNew().call(taking);
     }
 
-    private Duration taken(String name, String network) {
-        Instant now = Instant.now(clock);
-        boolean known = known(name, network, now);
-        List<Subject> subjects = List.of(new Subject(subject("here", name, network), known ? HERE_KNOWN : HERE_UNKNOWN, true),
+    private List<Subject> signingIn(String name, String network) {
+        boolean known = known(name, network, Instant.now(clock));
+        return List.of(new Subject(subject("here", name, network), known ? HERE_KNOWN : HERE_UNKNOWN, true),
                 new Subject(subject("address", "", network), ADDRESS, !known), new Subject(subject("account", name, ""), ACCOUNT, !known));
+    }
+
+    private static Subject again(Account account) {
+        return new Subject(subject("again", account.userName(), ""), HERE_KNOWN, true);
+    }
+
+    private Duration taken(List<Subject> subjects) {
+        Instant now = Instant.now(clock);
         Duration longest = Duration.ZERO;
         for (Subject subject : subjects) {
             Count count = count(subject.key());
@@ -73,6 +90,11 @@ class SignInThrottle {
     }
 
     private record Subject(String key, SignInDelay delay, boolean holds) {
+    }
+
+    /** Forgets the tries of somebody who gave the right password again. */
+    void succeededAgain(Account account) {
+        QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery("delete from sign_in_tries where subject = ?1").setParameter(1, again(account).key()).executeUpdate());
     }
 
     /** Forgets the tries of somebody who signed in rightly, and knows them at this address from now on. */

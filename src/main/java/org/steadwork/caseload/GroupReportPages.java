@@ -19,6 +19,7 @@ import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.Account;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.account.PasswordAsked;
 import org.steadwork.kernel.StaleVersionException;
 import org.steadwork.letter.pdf.PrintedPages;
 import org.steadwork.people.Employer;
@@ -56,6 +57,9 @@ class GroupReportPages {
 
     @Inject
     AuditTrail audit;
+
+    @Inject
+    PasswordAsked password;
 
     @Inject
     PostedForm posted;
@@ -107,9 +111,7 @@ class GroupReportPages {
         if (stored.flatMap(reports::signed).isPresent()) {
             return Answers.conflict(page(employer, asked, form, SIGNED_MEANWHILE));
         }
-        if (!signer.hasPassword(form.value("password"))) {
-            form.error("password", "The password is not right. Type the password you sign in with.");
-        }
+        password.check(form, "password", signer);
         String comment = form.text("comment", GroupReport.LONGEST_COMMENT);
         String kept = stored.map(GroupReport::comment).orElse(null);
         if (!form.hasErrors() && !Objects.equals(comment, kept)) {

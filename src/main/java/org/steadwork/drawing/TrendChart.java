@@ -47,6 +47,11 @@ public final class TrendChart {
         return DRAWN.get(new Drawn(trend, size), TrendChart::anew);
     }
 
+    /** Forgets the charts kept in memory. */
+    public static void forgetAll() {
+        DRAWN.invalidateAll();
+    }
+
     private static String anew(Drawn drawn) {
         Trend trend = drawn.trend();
         TrendSize size = drawn.size();

@@ -20,6 +20,7 @@ import java.util.Set;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.account.Account;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.account.PasswordAsked;
 import org.steadwork.casefile.access.CaseAccess;
 import org.steadwork.kernel.StaleVersionException;
 import org.steadwork.web.Answers;
@@ -70,6 +71,9 @@ class LetterDayPages {
     CurrentAccount account;
 
     @Inject
+    PasswordAsked password;
+
+    @Inject
     PostedForm posted;
 
     @Inject
@@ -89,9 +93,7 @@ class LetterDayPages {
         if (form.values("sign").isEmpty()) {
             form.error("sign", "Tick the letters to sign.");
         }
-        if (!signer.hasPassword(form.value("password"))) {
-            form.error("password", "The password is not right. Type the password you sign in with.");
-        }
+        password.check(form, "password", signer);
         List<String> signed = new ArrayList<>();
         if (!form.hasErrors()) {
             for (DayDraft draft : drafts(day)) {

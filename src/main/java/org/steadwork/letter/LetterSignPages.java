@@ -12,6 +12,7 @@ import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.Account;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.account.PasswordAsked;
 import org.steadwork.kernel.StaleVersionException;
 import org.steadwork.web.Answers;
 import org.steadwork.web.Form;
@@ -36,6 +37,9 @@ class LetterSignPages {
 
     @Inject
     CurrentAccount account;
+
+    @Inject
+    PasswordAsked password;
 
     @Inject
     PostedForm posted;
@@ -72,7 +76,7 @@ class LetterSignPages {
     }
 
     /** Notes what stands in the way, and returns the signer's answers to the checks that ask. */
-    private static Map<String, String> problems(Form form, Desk desk, Map<String, String> typed, Account signer) {
+    private Map<String, String> problems(Form form, Desk desk, Map<String, String> typed, Account signer) {
         List<SectionKind> changed = desk.sections().stream().filter(section -> !typed.getOrDefault(section.key(), "")
                 .equals(desk.letter().texts().getOrDefault(section.key(), ""))).toList();
         changed.forEach(section -> form.error(LetterForm.field(section),
@@ -87,9 +91,7 @@ class LetterSignPages {
                 confirmed.put(check.key(), why);
             }
         }
-        if (!signer.hasPassword(form.value("password"))) {
-            form.error("password", "The password is not right. Type the password you sign in with.");
-        }
+        password.check(form, "password", signer);
         return confirmed;
     }
 }

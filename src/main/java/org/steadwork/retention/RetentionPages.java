@@ -16,6 +16,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.RestPath;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
+import org.steadwork.account.PasswordAsked;
 import org.steadwork.casefile.CaseFile;
 import org.steadwork.casefile.CaseFiles;
 import org.steadwork.content.Content;
@@ -69,6 +70,9 @@ class RetentionPages {
 
     @Inject
     AuditTrail audit;
+
+    @Inject
+    PasswordAsked password;
 
     @Inject
     PostedForm posted;
@@ -139,9 +143,7 @@ class RetentionPages {
         if (!form.value("fileNumber").strip().equalsIgnoreCase(shown.patient().fileNumber())) {
             form.error("fileNumber", "Type the file number of this person, as it stands above.");
         }
-        if (!account.get().hasPassword(form.value("password"))) {
-            form.error("password", "The password is not right. Type the password you sign in with.");
-        }
+        password.check(form, "password", account.get());
         if (form.hasErrors()) {
             return Answers.unprocessable(Templates.person(shown, form.with("password", "")));
         }

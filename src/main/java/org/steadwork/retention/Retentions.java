@@ -20,6 +20,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.steadwork.account.AuditTrail;
 import org.steadwork.account.CurrentAccount;
 import org.steadwork.casefile.CaseFile;
+import org.steadwork.drawing.TrendChart;
 import org.steadwork.exchange.csv.WaitingFiles;
 import org.steadwork.people.Patient;
 
@@ -124,7 +125,8 @@ class Retentions {
 
     /**
      * Removes a person: every row and every earlier state of it, in one transaction. The audit trail keeps its entries, which name the patient by a
-     * number only, and the counts of removed cases are added to. Files uploaded for import that still wait are forgotten: they may name anybody.
+     * number only, and the counts of removed cases are added to. Files uploaded for import that still wait are forgotten, as they may name anybody,
+     * and so are the charts this node keeps in memory.
      *
      * @throws IllegalStateException when a case is open or held
      */
@@ -145,6 +147,7 @@ class Retentions {
             throw new IllegalStateException("A person could not be removed", e);
         }
         waitingFiles.forgetAll();
+        TrendChart.forgetAll();
         db.persist(new Removal(id, Instant.now(clock), account.displayName(), ground, removed));
         audit.record("removed a person", id, null, ground.name());
     }

@@ -96,6 +96,9 @@ class ErrorPages {
         if (UnreadBody.tooManyFields(e)) {
             return page(413, "Too much at once", "This form holds more fields than can be taken.", RETRY);
         }
+        if (UnreadBody.notDecodable(e)) {
+            return page(400, "Not readable", "What was sent is not encoded as a form is.", RETRY);
+        }
         if (UnreadBody.brokenOff(e)) {
             return page(400, "Broken off", "What was sent broke off before its end.", RETRY);
         }

@@ -135,7 +135,7 @@ class SignInTest {
         String next = "kettle violin harbour quilt";
         here.submit("/account/password", Map.of("present", "not the present one", "password", next, "passwordAgain", next));
         assertEquals(422, here.status());
-        assertTrue(here.page().select("#present-error").text().contains("not your present"), here.page().text());
+        assertTrue(here.page().select("#present-error").text().contains("is not right"), here.page().text());
         here.submit("/account/password", Map.of("present", TestAccounts.PASSWORD, "password", "password-2026", "passwordAgain", "password-2026"));
         assertEquals(422, here.status());
         here.submit("/account/password", Map.of("present", TestAccounts.PASSWORD, "password", next, "passwordAgain", next + "s"));
