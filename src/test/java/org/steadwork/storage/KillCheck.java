@@ -15,7 +15,7 @@ final class KillCheck {
 
     /** What must be empty: rows of one transaction of which a part is missing. Only what the writers make is looked at. */
     private static final List<String> HALVES = List.of(
-            "select 'patient without letters to be found by', p.id from patient p where p.family_name like 'Kill%' and not exists (select 1 from patient_gram g where g.patient_id = p.id)",
+            "select 'patient without words to be found by', p.id from patient p where p.family_name like 'Kill%' and not exists (select 1 from patient_word w where w.patient_id = p.id)",
             "select 'patient without history', p.id from patient p where p.family_name like 'Kill%' and not exists (select 1 from patient_history h where h.id = p.id)",
             "select 'patient not in the audit trail', p.id from patient p where p.family_name like 'Kill%' and not exists"
                     + " (select 1 from audit_event e where e.patient_id = p.id and e.action = 'registered patient')",
