@@ -50,9 +50,7 @@ public class AuditTrail {
      */
     @Transactional
     public void record(String action, Long patientId, Long caseFileId, String detail) {
-        boolean known = !identity.isAnonymous();
-        recordAs(known ? identity.<Long>getAttribute("account-id") : null, known ? identity.<String>getAttribute("display-name") : "Steadwork", action,
-                patientId, caseFileId, detail);
+        store(prepared(action, patientId, caseFileId, detail));
     }
 
     /** Notes what somebody did who is not signed in yet, or not any more. */
@@ -74,10 +72,27 @@ public class AuditTrail {
     }
 
     private void recordAs(Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail) {
+        store(event(accountId, actor, action, patientId, caseFileId, detail));
+    }
+
+    /** Stores what was prepared by {@link #prepared}, in the running transaction or one of its own. */
+    @Transactional
+    public void store(AuditEvent event) {
+        db.persist(event);
+        sealer.notice();
+    }
+
+    /** Who asks, what for, from where, and when: all that is only known while a request runs. */
+    AuditEvent prepared(String action, Long patientId, Long caseFileId, String detail) {
+        boolean known = !identity.isAnonymous();
+        return event(known ? identity.<Long>getAttribute("account-id") : null, known ? identity.<String>getAttribute("display-name") : "Steadwork", action,
+                patientId, caseFileId, detail);
+    }
+
+    private AuditEvent event(Long accountId, String actor, String action, Long patientId, Long caseFileId, String detail) {
         // to the microsecond, as the database keeps it
         Instant now = Instant.now(clock).truncatedTo(ChronoUnit.MICROS);
-        db.persist(new AuditEvent(now, accountId, actor, action, patientId, caseFileId, detail, origin.address()));
-        sealer.notice();
+        return new AuditEvent(now, accountId, actor, action, patientId, caseFileId, detail, origin.address());
     }
 
     public List<AuditEvent> latest(int most) {

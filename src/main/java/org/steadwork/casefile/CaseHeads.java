@@ -12,7 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.steadwork.account.AuditTrail;
+import org.steadwork.account.ViewNotes;
 import org.steadwork.web.Dates;
 
 /** Opens a case for a page: finds it or answers 404, notes the view in the audit trail, gathers rail and cautions. */
@@ -27,7 +27,7 @@ public class CaseHeads {
     Instance<CasePart> parts;
 
     @Inject
-    AuditTrail audit;
+    ViewNotes views;
 
     @Inject
     Clock clock;
@@ -35,8 +35,10 @@ public class CaseHeads {
     /** Opens a case for a page that shows it; the view is noted. */
     public CaseHead open(long caseId, CaseTab tab) {
         CaseFile file = find(caseId);
-        audit.record("viewed " + tab.label().toLowerCase(Locale.ROOT), file.patient().id(), caseId, null);
-        return head(file, tab);
+        ViewNotes.Note note = views.begin("viewed " + tab.label().toLowerCase(Locale.ROOT), file.patient().id(), caseId);
+        CaseHead head = head(file, tab);
+        note.await();
+        return head;
     }
 
     /** Finds a case for a page that changes it; the change itself is noted by the page. */

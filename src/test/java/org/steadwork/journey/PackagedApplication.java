@@ -73,7 +73,7 @@ public final class PackagedApplication implements AutoCloseable {
         all.putIfAbsent("steadwork.data-folder", folder.resolve("data").toString());
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:SharedArchiveFile=" + jar.resolveSibling("classes.jsa"), "-XX:TieredStopAtLevel=1", "-XX:ReservedCodeCacheSize=128m", "-XX:+UseSerialGC", "-Xmx512m", "-Xmn48m"));
+        command.addAll(List.of("-XX:SharedArchiveFile=" + jar.resolveSibling("classes.jsa"), "-XX:TieredStopAtLevel=1", "-XX:ReservedCodeCacheSize=128m", "-XX:+UseSerialGC"));
         all.forEach((key, value) -> command.add("-D" + key + "=" + value));
         command.add("-jar");
         command.add(jar.toString());

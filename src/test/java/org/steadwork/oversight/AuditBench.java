@@ -12,8 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.steadwork.account.AuditTrail;
 import org.steadwork.account.Role;
+import org.steadwork.account.ViewNotes;
 import org.steadwork.measure.BenchmarkPage;
 import org.steadwork.web.TestAccounts;
 import org.steadwork.web.TestCases;
@@ -33,11 +33,11 @@ class AuditBench {
     private static final List<String> PAGES = List.of("symptoms", "outcomes", "programme", "work-place");
 
     /** Notes nothing, so that the rest of the page is measured alone. */
-    static class Silent extends AuditTrail {
+    static class Silent extends ViewNotes {
 
         @Override
-        public void record(String action, Long patientId, Long caseFileId, String detail) {
-            // nothing
+        public Note begin(String action, long patientId, long caseFileId) {
+            return Note.done();
         }
     }
 
@@ -48,13 +48,13 @@ class AuditBench {
     TestCases cases;
 
     @Inject
-    AuditTrail real;
+    ViewNotes real;
 
     @Test
     void notingAViewCostsAtMostATenthOfThePage() throws IOException {
         long id = cases.open("Benedict", "Benchley-Audit");
         Visitor visitor = accounts.visitor(Role.LEAD);
-        AuditTrail noting = ClientProxy.unwrap(real);
+        ViewNotes noting = ClientProxy.unwrap(real);
         round(visitor, id, 200);
         List<Double> with = new ArrayList<>();
         List<Double> without = new ArrayList<>();
@@ -69,7 +69,8 @@ class AuditBench {
         double share = (noted - silent) / silent;
         BenchmarkPage.put("Audit trail", String.format(Locale.ROOT, """
                 Pages of a case (%s) over HTTP on an H2 file with `WRITE_DELAY=0`, %d each way, in turns of %d with the trail and with one that
-                notes nothing; medians. The sealer runs beside both.
+                notes nothing; medians. The note is stored
+                beside the queries of the page, which is sent when both are done. The sealer runs beside both.
 
                 | | milliseconds a page |
                 | --- | --- |
