@@ -52,6 +52,11 @@ class NameWords {
         return total / typed.length;
     }
 
+    /** Forgets the words; they are read again when they are needed. */
+    void forget() {
+        kept = null;
+    }
+
     private double score(String typed, String word) {
         if (word.startsWith(typed)) {
             return 1;

@@ -108,6 +108,11 @@ public class Patients implements PanacheRepository<Patient> {
         return left.containsAll(right) || right.containsAll(left);
     }
 
+    /** Forgets the words of names that are kept in memory for slips. */
+    public void forgetWords() {
+        words.forget();
+    }
+
     private static String turned(String name) {
         int gap = name.lastIndexOf(' ');
         return gap < 0 ? name : name.substring(gap + 1) + " " + name.substring(0, gap);

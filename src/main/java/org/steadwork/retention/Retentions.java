@@ -23,6 +23,7 @@ import org.steadwork.casefile.CaseFile;
 import org.steadwork.drawing.TrendChart;
 import org.steadwork.exchange.csv.WaitingFiles;
 import org.steadwork.people.Patient;
+import org.steadwork.people.Patients;
 
 /** Who may be looked at for removal, what holds them, and the removal itself. Nothing is ever removed by the clock. */
 @ApplicationScoped
@@ -41,6 +42,9 @@ class Retentions {
 
     @Inject
     WaitingFiles waitingFiles;
+
+    @Inject
+    Patients patients;
 
     @Inject
     EntityManager db;
@@ -126,7 +130,7 @@ class Retentions {
     /**
      * Removes a person: every row and every earlier state of it, in one transaction. The audit trail keeps its entries, which name the patient by a
      * number only, and the counts of removed cases are added to. Files uploaded for import that still wait are forgotten, as they may name anybody,
-     * and so are the charts this node keeps in memory.
+     * and so are the charts and words of names this node keeps in memory.
      *
      * @throws IllegalStateException when a case is open or held
      */
@@ -148,6 +152,7 @@ class Retentions {
         }
         waitingFiles.forgetAll();
         TrendChart.forgetAll();
+        patients.forgetWords();
         db.persist(new Removal(id, Instant.now(clock), account.displayName(), ground, removed));
         audit.record("removed a person", id, null, ground.name());
     }

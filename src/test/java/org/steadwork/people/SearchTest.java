@@ -43,10 +43,10 @@ class SearchTest {
 
     @Test
     void aChangedNameIsFoundByTheNewAndNoLongerByTheOld() {
-        long id = register("Ysolde", "Grimthwaitley");
-        QuarkusTransaction.requiringNew().run(() -> patients.findById(id).identify("Ysolde", "Pellingsworth", BORN));
-        assertEquals(List.of("Ysolde Pellingsworth"), found("pellingsw"));
-        assertEquals(List.of("Ysolde Pellingsworth"), found("ysolde"));
+        long id = register("Xyvanthe", "Grimthwaitley");
+        QuarkusTransaction.requiringNew().run(() -> patients.findById(id).identify("Xyvanthe", "Pellingsworth", BORN));
+        assertEquals(List.of("Xyvanthe Pellingsworth"), found("pellingsw"));
+        assertEquals(List.of("Xyvanthe Pellingsworth"), found("xyvanthe"));
         assertEquals(List.of(), found("grimthwaitl"));
     }
 
