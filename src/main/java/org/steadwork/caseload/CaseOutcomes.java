@@ -69,7 +69,7 @@ class CaseOutcomes {
     /** Returns the rows as they are stored. */
     @Transactional
     List<CaseOutcome> stored(long from, long to) {
-        return read("select " + OutcomeRows.COLUMNS + " from case_outcome where case_file_id between ? and ?", List.of(from, to));
+        return read("select " + OutcomeRows.COLUMNS + " from case_outcome where case_file_id between ? and ? order by case_file_id", List.of(from, to));
     }
 
     List<CaseOutcome> read(String sql, List<?> values) {

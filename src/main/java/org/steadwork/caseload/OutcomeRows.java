@@ -4,15 +4,11 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.sql.Types;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.steadwork.body.BodyRegion;
 import org.steadwork.casefile.CloseReason;
 import org.steadwork.casefile.WorkStatusCode;
@@ -29,26 +25,9 @@ final class OutcomeRows {
     private OutcomeRows() {
     }
 
-    /** Reads the rows of a query that selects {@link #COLUMNS}, in the order of their cases; {@code values} are its parameters. */
+    /** Reads the rows of a query that selects {@link #COLUMNS}; {@code values} are its parameters. */
     static List<CaseOutcome> read(Connection db, String sql, List<?> values) throws SQLException {
-        boolean streams = "H2".equals(db.getMetaData().getDatabaseProductName());
-        if (!streams) {
-            return rows(db, sql, values);
-        }
-        // H2 would hold the whole answer in memory beside ours, or write it to a file first
-        try (Statement mode = db.createStatement()) {
-            mode.execute("set lazy_query_execution 1");
-            try {
-                return rows(db, sql, values);
-            } finally {
-                mode.execute("set lazy_query_execution 0");
-            }
-        }
-    }
-
-    private static List<CaseOutcome> rows(Connection db, String sql, List<?> values) throws SQLException {
         List<CaseOutcome> rows = new ArrayList<>();
-        Shared shared = new Shared(new HashMap<>());
         try (PreparedStatement statement = db.prepareStatement(sql)) {
             for (int i = 0; i < values.size(); i++) {
                 statement.setObject(i + 1, values.get(i));
@@ -56,36 +35,21 @@ final class OutcomeRows {
             statement.setFetchSize(5000);
             try (ResultSet row = statement.executeQuery()) {
                 while (row.next()) {
-                    rows.add(row(row, shared));
+                    rows.add(row(row));
                 }
             }
         }
-        rows.sort(Comparator.comparingLong(CaseOutcome::caseId));
         return rows;
     }
 
-    /** Days and words that occur in many rows, each held once. */
-    private record Shared(Map<Object, Object> held) {
-
-        LocalDate day(ResultSet row, int column) throws SQLException {
-            LocalDate day = row.getObject(column, LocalDate.class);
-            return day == null ? null : (LocalDate) held.computeIfAbsent(day, one -> one);
-        }
-
-        String word(ResultSet row, int column) throws SQLException {
-            String word = row.getString(column);
-            return word == null ? null : (String) held.computeIfAbsent(word, one -> one);
-        }
-    }
-
-    private static CaseOutcome row(ResultSet row, Shared shared) throws SQLException {
+    private static CaseOutcome row(ResultSet row) throws SQLException {
         String reason = row.getString(7);
         String region = row.getString(8);
-        return new CaseOutcome(row.getLong(1), row.getLong(2), row.getLong(3), number(row, 4), shared.day(row, 5), shared.day(row, 6),
+        return new CaseOutcome(row.getLong(1), row.getLong(2), row.getLong(3), number(row, 4), day(row, 5), day(row, 6),
                 reason == null ? null : CloseReason.valueOf(reason), region == null ? null : BodyRegion.valueOf(region), row.getInt(9),
-                shared.day(row, 10), shared.day(row, 11), shared.day(row, 12), row.getInt(13), row.getInt(14), integer(row, 15), integer(row, 16), shared.word(row, 17),
-                shared.word(row, 18), amount(row, 19), amount(row, 20), shared.day(row, 21), shared.day(row, 22), shared.day(row, 23), integer(row, 24), status(row, 25),
-                status(row, 26), CaseOutcome.Screening.valueOf(row.getString(27)), row.getBoolean(28), shared.word(row, 29), amount(row, 30),
+                day(row, 10), day(row, 11), day(row, 12), row.getInt(13), row.getInt(14), integer(row, 15), integer(row, 16), row.getString(17),
+                row.getString(18), amount(row, 19), amount(row, 20), day(row, 21), day(row, 22), day(row, 23), integer(row, 24), status(row, 25),
+                status(row, 26), CaseOutcome.Screening.valueOf(row.getString(27)), row.getBoolean(28), row.getString(29), amount(row, 30),
                 amount(row, 31), amount(row, 32), amount(row, 33));
     }
 
@@ -147,6 +111,10 @@ final class OutcomeRows {
 
     private static String name(Enum<?> constant) {
         return constant == null ? null : constant.name();
+    }
+
+    private static LocalDate day(ResultSet row, int column) throws SQLException {
+        return row.getObject(column, LocalDate.class);
     }
 
     private static WorkStatusCode status(ResultSet row, int column) throws SQLException {

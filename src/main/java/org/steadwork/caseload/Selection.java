@@ -30,7 +30,7 @@ record Selection(LocalDate from, LocalDate to, Long clinicianId, Long employerId
     List<CaseOutcome> read(CaseOutcomes outcomes) {
         List<Object> values = new ArrayList<>();
         String where = where(values);
-        return outcomes.read("select " + OutcomeRows.COLUMNS + " from case_outcome" + where, values);
+        return outcomes.read("select " + OutcomeRows.COLUMNS + " from case_outcome" + where + " order by case_file_id", values);
     }
 
     /** Returns the condition on {@code case_outcome} and adds its values. */
