@@ -77,7 +77,7 @@ public class AuditTrail {
 
     /** Stores what was prepared by {@link #prepared}, in the running transaction or one of its own. */
     @Transactional
-    public void store(AuditEvent event) {
+    void store(AuditEvent event) {
         db.persist(event);
         sealer.notice();
     }

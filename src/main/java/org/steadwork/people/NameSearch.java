@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * Finds patients by the words of their names. Every word typed begins a word of the name, or, with slips, is like one. Either way at most
- * {@value #CANDIDATES} are read, in the order of an index, however many the clinic has.
+ * {@value #CANDIDATES} are looked at, however many the clinic has.
  */
 @ApplicationScoped
 class NameSearch {
@@ -54,9 +54,18 @@ class NameSearch {
         for (int i = 1; i < typed.size(); i++) {
             sql.append(" and exists (select 1 from patient_word o where o.patient_id = w.patient_id and o.word in (:words").append(i).append("))");
         }
-        Query query = db.createNativeQuery(sql.append(" order by w.patient_id").toString());
+        // the likeliest word first, so that a word that many bear does not crowd out the one that was meant
+        List<String> likeliest = meant.get(0);
+        sql.append(" order by case w.word");
+        for (int i = 0; i < likeliest.size(); i++) {
+            sql.append(" when :likely").append(i).append(" then ").append(i);
+        }
+        Query query = db.createNativeQuery(sql.append(" end, w.patient_id").toString());
         for (int i = 0; i < typed.size(); i++) {
             query.setParameter("words" + i, meant.get(i));
+        }
+        for (int i = 0; i < likeliest.size(); i++) {
+            query.setParameter("likely" + i, likeliest.get(i));
         }
         return numbers(query);
     }

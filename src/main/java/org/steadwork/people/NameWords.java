@@ -15,6 +15,7 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 @ApplicationScoped
 class NameWords {
 
+    /** From this likeness on, a word may be the one that was meant. Common practice, no source. */
     private static final double LIKE = 0.8;
     private static final int MOST = 20;
     private static final int SHORTEST_WITH_SLIP = 3;
@@ -29,7 +30,7 @@ class NameWords {
     private final JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
     private volatile Kept kept;
 
-    /** Returns the words most like the one typed, at most {@value #MOST}. */
+    /** Returns the words most like the one typed, the likeliest first, at most {@value #MOST}. */
     List<String> like(String typed) {
         record Likely(String word, double score) {
         }

@@ -37,7 +37,7 @@ class ViewNotesTest {
             }
 
             @Override
-            public void store(AuditEvent event) {
+            void store(AuditEvent event) {
                 throw new IllegalStateException("the trail takes nothing");
             }
         }, AuditTrail.class);

@@ -42,6 +42,16 @@ class SearchTest {
     }
 
     @Test
+    void manyOfALikeNameDoNotCrowdOutTheLikeliest() {
+        for (int i = 0; i < NameSearch.CANDIDATES + 5; i++) {
+            register("Quenby", "Marrowbanke");
+        }
+        register("Quenby", "Marrowbark");
+        assertEquals("Quenby Marrowbark", found("marrowbarc").get(0));
+        assertEquals("Quenby Marrowbark", found("quenbi marrowbarc").get(0));
+    }
+
+    @Test
     void aChangedNameIsFoundByTheNewAndNoLongerByTheOld() {
         long id = register("Xyvanthe", "Grimthwaitley");
         QuarkusTransaction.requiringNew().run(() -> patients.findById(id).identify("Xyvanthe", "Pellingsworth", BORN));
