@@ -40,9 +40,12 @@ class Caseload {
     WorkplaceContent workplaces;
 
     @Inject
+    KeptFigures kept;
+
+    @Inject
     Clock clock;
 
-    /** Counts one page; {@code everything} for a file, which holds also what a page leaves out. */
+    /** Counts one page; {@code everything} for a file, which holds also what a page leaves out, and is counted each time. */
     @Transactional
     CaseloadView view(CaseloadTab tab, Form asked, boolean everything) {
         Form form = selections.withDefaults(asked);
@@ -50,18 +53,26 @@ class Caseload {
         Optional<Selection> selection = selections.read(form, offers);
         Optional<List<TimeFigures.Group>> compared = tab == CaseloadTab.TIME ? compared(form, offers) : Optional.empty();
         if (selection.isEmpty() || form.hasErrors()) {
-            return new CaseloadView(tab, form, offers, -1, List.of(), definitions);
+            return new CaseloadView(tab, form, offers, new KeptFigures.Counted(-1, List.of(), clock.instant()), definitions);
         }
-        List<CaseOutcome> rows = selection.get().read(outcomes);
         LocalDate today = LocalDate.now(clock);
+        List<String> groups = compared.isEmpty() ? List.of() : List.of(form.value("first").strip(), form.value("second").strip());
+        KeptFigures.Counted counted = everything ? counted(tab, selection.get(), compared, today, true)
+                : kept.of(new KeptFigures.Asked(tab, selection.get(), groups, today), () -> counted(tab, selection.get(), compared, today, false));
+        return new CaseloadView(tab, form, offers, counted, definitions);
+    }
+
+    private KeptFigures.Counted counted(CaseloadTab tab, Selection selection, Optional<List<TimeFigures.Group>> compared, LocalDate today, boolean everything) {
+        Instant now = clock.instant();
+        List<CaseOutcome> rows = selection.read(outcomes);
         List<Section> sections = rows.isEmpty() ? List.of() : switch (tab) {
             case OUTCOMES -> new OutcomeFigures(rows, instruments, definitions).sections();
             case TIME -> new TimeFigures(rows, definitions, today).sections(compared);
             case WORK_PLACE -> new WorkplaceFigures(rows, definitions, workplaces, everything).sections();
-            case QUALITY -> List.of(new QualityFigures(rows, records.of(selection.get(), Instant.now(clock).minus(definitions.unsignedHours(), ChronoUnit.HOURS)),
+            case QUALITY -> List.of(new QualityFigures(rows, records.of(selection, now.minus(definitions.unsignedHours(), ChronoUnit.HOURS)),
                     definitions, instruments, today).section());
         };
-        return new CaseloadView(tab, form, offers, rows.size(), sections, definitions);
+        return new KeptFigures.Counted(rows.size(), sections, now);
     }
 
     /** Reads the two groups to compare: both or none, and not the same twice. */

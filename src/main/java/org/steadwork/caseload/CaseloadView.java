@@ -4,20 +4,20 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.steadwork.web.Dates;
 import org.steadwork.web.Form;
 
 /**
  * One page of the caseload.
  *
- * @param cases how many cases were chosen; −1 while something in the choice is wrong
- * @param sections none while something in the choice is wrong
+ * @param figures −1 cases and no section while something in the choice is wrong
  */
-record CaseloadView(CaseloadTab tab, Form form, SelectionForm.Offers offers, int cases, List<Section> sections, Definitions definitions) {
+record CaseloadView(CaseloadTab tab, Form form, SelectionForm.Offers offers, KeptFigures.Counted figures, Definitions definitions) {
 
     private static final List<String> CHOSEN = List.of("from", "to", "clinician", "employer", "region", "complaint", "first", "second");
 
-    CaseloadView {
-        sections = List.copyOf(sections);
+    public List<Section> sections() {
+        return figures.sections();
     }
 
     public List<CaseloadTab> tabs() {
@@ -36,11 +36,13 @@ record CaseloadView(CaseloadTab tab, Form form, SelectionForm.Offers offers, int
     }
 
     public boolean empty() {
-        return cases == 0;
+        return figures.cases() == 0;
     }
 
+    /** How many cases there are, and when they were counted where that may be a while ago. */
     public String counted() {
-        return cases < 0 ? "" : Cell.grouped(cases) + (cases == 1 ? " case" : " cases");
+        int cases = figures.cases();
+        return cases < 0 ? "" : Cell.grouped(cases) + (cases == 1 ? " case" : " cases") + (figures.many() ? ", counted " + Dates.shown(figures.at()) : "");
     }
 
     public List<Definitions.Indicator> indicators() {
