@@ -19,6 +19,7 @@ import org.steadwork.caseload.SumUpCaseload;
 import org.steadwork.kernel.RefusedStartException;
 import org.steadwork.letter.CheckLetter;
 import org.steadwork.storage.ChangeKeyCommand;
+import org.steadwork.storage.CompactCommand;
 import org.steadwork.storage.MakeKeyCommand;
 import org.steadwork.storage.StartCheck;
 import org.steadwork.web.PlainHttpGuard;
@@ -79,10 +80,11 @@ public final class Steadwork {
             case "restore" -> System.exit(RestoreCommand.run(config, words, System.out));
             case "move-to-postgresql" -> System.exit(MoveCommand.run(config, words, System.out));
             case "change-database-key" -> System.exit(ChangeKeyCommand.run(config, words, System.out));
+            case "compact" -> System.exit(CompactCommand.run(config, words, System.out));
             case "make-key" -> System.exit(MakeKeyCommand.run(words, System.out));
             default -> {
                 System.err.println("Steadwork is started without a word, or with the word demo. Commands: backup FILE, restore FILE, move-to-postgresql,"
-                        + " change-database-key, make-key FILE, check-letter FILE says whether a PDF was signed here, check-audit checks the audit trail, recover-lead [USER-NAME]"
+                        + " change-database-key, compact, make-key FILE, check-letter FILE says whether a PDF was signed here, check-audit checks the audit trail, recover-lead [USER-NAME]"
                         + " prints a one-time link for a lead who is locked out, sum-up sums up the cases for the caseload anew. It was given: "
                         + command + " " + String.join(" ", words));
                 System.exit(WRONG_CALL);

@@ -51,7 +51,7 @@ class StartTroubleIT {
     }
 
     @Test
-    void keysAreMadeSetChangedAndTakenOffAndEveryWrongOneIsSaid() throws Exception {
+    void keysAreMadeSetChangedAndTakenOffAndEveryWrongOneIsSaidAndCompactingKeepsRowsAndSeal() throws Exception {
         beginClinic(Map.of());
         Map<String, List<String>> before = rows("", "");
         Path key = folder.resolve("database.key");
@@ -70,11 +70,16 @@ class StartTroubleIT {
         assertFalse(Files.readString(data.resolve("clinic.mv.db"), StandardCharsets.ISO_8859_1).contains("Otterbourne"), "a name in the sealed file");
         assertDone(command(Map.of("steadwork.database.key-file", key.toString(), "steadwork.database.new-key-file", second.toString()), "change-database-key"));
         refused(Map.of("steadwork.database.key-file", key.toString()), "not the one the file was sealed with");
+        command(Map.of(), "compact").assertRefused("no key was given");
+        assertDone(command(Map.of("steadwork.database.key-file", second.toString()), "compact"));
+        refused(Map.of(), "no key was given");
+        assertFalse(Files.readString(data.resolve("clinic.mv.db"), StandardCharsets.ISO_8859_1).contains("Otterbourne"), "a name in the compacted file");
         try (PackagedApplication clinic = PackagedApplication.startKeeping(folder, Map.of("steadwork.database.key-file", second.toString()))) {
             assertFalse(clinic.log().contains(Files.readString(second).strip()), "the key in the log");
             assertTrue(signedIn(clinic).open("/patients?q=Otterbourne").expect(200).words().contains("Otterbourne"));
         }
         assertDone(command(Map.of("steadwork.database.key-file", second.toString()), "change-database-key", "none"));
+        assertDone(command(Map.of(), "compact"));
         Map<String, List<String>> after = rows("", "");
         for (String table : List.of("patient", "account", "patient_word", "patient_history")) {
             assertEquals(before.get(table), after.get(table), table);
@@ -143,6 +148,7 @@ class StartTroubleIT {
             refused(Map.of(), "open in another process");
             command(Map.of("steadwork.backup.key", "a backup key for this test"), "backup", folder.resolve("b").toString()).assertRefused("open in another process");
             command(Map.of("steadwork.database.new-key", "x".repeat(40)), "change-database-key").assertRefused("open in another process");
+            command(Map.of(), "compact").assertRefused("open in another process");
             assertEquals(200, new Guest(clinic.address()).open("/sign-in").status());
         }
     }
