@@ -35,10 +35,8 @@ public class CaseHeads {
     /** Opens a case for a page that shows it; the view is noted. */
     public CaseHead open(long caseId, CaseTab tab) {
         CaseFile file = find(caseId);
-        ViewNotes.Note note = views.begin("viewed " + tab.label().toLowerCase(Locale.ROOT), file.patient().id(), caseId);
-        CaseHead head = head(file, tab);
-        note.await();
-        return head;
+        views.begin("viewed " + tab.label().toLowerCase(Locale.ROOT), file.patient().id(), caseId);
+        return head(file, tab);
     }
 
     /** Finds a case for a page that changes it; the change itself is noted by the page. */

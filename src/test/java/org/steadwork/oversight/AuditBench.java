@@ -36,8 +36,8 @@ class AuditBench {
     static class Silent extends ViewNotes {
 
         @Override
-        public Note begin(String action, long patientId, long caseFileId) {
-            return Note.done();
+        public void begin(String action, long patientId, long caseFileId) {
+            // nothing
         }
     }
 
@@ -70,7 +70,7 @@ class AuditBench {
         BenchmarkPage.put("Audit trail", String.format(Locale.ROOT, """
                 Pages of a case (%s) over HTTP on an H2 file with `WRITE_DELAY=0`, %d each way, in turns of %d with the trail and with one that
                 notes nothing; medians. The note is stored
-                beside the queries of the page, which is sent when both are done. The sealer runs beside both.
+                beside the making of the page, which is sent when both are done. The sealer runs beside both.
 
                 | | milliseconds a page |
                 | --- | --- |
