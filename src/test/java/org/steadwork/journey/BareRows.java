@@ -61,8 +61,8 @@ final class BareRows {
                 + "%' order by beginning, word, patient_id fetch first 60 rows only)");
     }
 
-    void caseload() throws SQLException {
-        read("select * from case_outcome where opened_on >= '" + today.minusYears(6) + "' and opened_on <= '" + today + "'");
+    void caseload(LocalDate from) throws SQLException {
+        read("select * from case_outcome where opened_on >= '" + from + "' and opened_on <= '" + today + "'");
     }
 
     /** One changed row with its history and its line in the audit trail, forced to the disk. */

@@ -64,7 +64,9 @@ class LoadBench {
             open = numbers(db, "select id from case_file where closed_on is null and exists (select 1 from symptom_report s where s.case_file_id = case_file.id) order by id");
             sessions = sessions(db);
         }
-        assertEquals(0, PackagedCommand.run(settings, "sum-up").exit());
+        for (String command : List.of("sum-up", "compact")) {
+            assertEquals(0, PackagedCommand.run(settings, command).exit());
+        }
         assertTrue(open.size() >= PEOPLE, "only " + open.size() + " open cases");
         try (PackagedApplication application = PackagedApplication.startKeeping(folder, settings)) {
             List<LoadClinician> people = new ArrayList<>();
