@@ -28,6 +28,13 @@ final class InventedCase {
     private static final int VISITS = 5;
     private static final int DAYS_APART = 14;
     private static final int CASES_A_BATCH = 200;
+    /** A case is closed some weeks after its last visit, but for one in so many. */
+    private static final int ONE_STAYS_OPEN_IN = 100;
+    private static final List<String> SAID = List.of("Worse towards the end of the day, eased by a walk. Did the exercises on four days of seven.",
+            "Slept through twice this week. The screen was raised; looks up less often.", "No change at work, better at the weekend. Stopped the second exercise, it pulled.",
+            "A long week of meetings; sat through three of them. Pain came later than before.");
+    private static final List<String> FOUND = List.of("Rotation to the left 60 degrees, to the right 75. Tender over the upper trapezius.",
+            "Grip 28 and 34 kg. No sign of nerve involvement.", "Flexion full, end of range uncomfortable. Repeated movement no worse.");
     private static final List<String> REASONS = List.of("GOALS_MET", "GOALS_MET", "GOALS_MET", "SELF_MANAGING", "SELF_MANAGING", "PLATEAU", "REFERRED_ON", "OWN_WISH", "MOVED");
 
     private final Random random;
@@ -58,11 +65,13 @@ final class InventedCase {
                 "patient_word (patient_id, beginning, word)",
                 "case_file (id, version, patient_id, clinician_id, complaint, onset_on, referred_by, referred_on, opened_on, closed_on, close_reason, next_review_on)",
                 "visit (id, version, case_file_id, number, visited_on, kind, attendance)",
+                "visit_note (id, version, visit_id, subjective, objective, assessment, plan, drafted_by, drafted_at, signed_by_id, signed_by, signed_at)",
                 "symptom_report (id, version, case_file_id, reported_on, symptom_free, course, night_waking, cough_or_sneeze, saved_by, saved_at)",
                 "region_symptom (id, symptom_report_id, zone, pain_now, pain_worst, pain_average, kinds)",
                 "score (id, version, case_file_id, scored_on, instrument, instrument_version, answers, score_value, low_value, high_value, unit, estimated, recorded_by, recorded_at)",
                 "work_status (id, version, case_file_id, code, from_on, until_on, decided_by, recorded_by, recorded_at)",
-                "red_flag_screen (id, version, case_file_id, occasion, screened_on, regions, left_open, begun_by_id, begun_at, saved_at, verdict, open_answers, suspended_until_asked)",
+                "red_flag_screen (id, version, case_file_id, occasion, screened_on, regions, left_open, begun_by_id, begun_at, saved_at, verdict, open_answers, suspended_until_asked, signed_by_id,"
+                        + " signed_at)",
                 "workplace_assessment (id, version, case_file_id, assessed_on, lenses, laptop_alone)",
                 "workplace_finding (id, version, case_file_id, assessment_id, criterion_id, verdict, found_on, advised_on, agreed_on, agreed_with, done_on)",
                 "case_link (id, version, case_file_id, from_kind, from_ref, from_title, to_kind, to_ref, to_title, decision, reason, decided_by, decided_at)")) {
@@ -89,15 +98,15 @@ final class InventedCase {
             days.add(opened.plusDays(i * DAYS_APART + (i == 0 ? 0 : random.nextInt(4))));
         }
         LocalDate end = days.get(VISITS - 1).plusDays(lost ? 30 : 1 + random.nextInt(20));
-        LocalDate closed = end.isBefore(today) && random.nextInt(12) > 0 ? end : null;
+        LocalDate closed = end.isBefore(today) && random.nextInt(ONE_STAYS_OPEN_IN) > 0 ? end : null;
         int first = 3 + random.nextInt(7);
         int better = random.nextInt(10);
         int last = better < 6 ? first - 2 - random.nextInt(4) : better < 9 ? first - random.nextInt(2) : first + 1 + random.nextInt(2);
         Course course = new Course(id, opened, closed, complaint, days, first, Math.max(0, Math.min(10, last)));
         add("case_file", id, 0, patient, clinician, complaint.words, opened.minusDays(10 + random.nextInt(200)), "Doctor’s letter",
                 random.nextInt(7) > 0 ? opened.minusDays(random.nextInt(16)) : null, opened, closed, closed == null ? null : lost ? "NON_ATTENDANCE"
-                        : REASONS.get(random.nextInt(REASONS.size())), closed == null ? days.get(VISITS - 1).plusDays(DAYS_APART) : null);
-        visits(course, held);
+                        : REASONS.get(random.nextInt(REASONS.size())), closed == null ? review(days) : null);
+        visits(course, held, clinician);
         reports(course, held);
         scores(course, held);
         screen(course, clinician);
@@ -114,14 +123,30 @@ final class InventedCase {
         }
     }
 
-    private void visits(Course course, int held) throws SQLException {
+    /** The next visit that is still to come, or, of a case that waits to be closed, some day around today. */
+    private LocalDate review(List<LocalDate> days) {
+        return days.stream().filter(day -> !day.isBefore(today)).findFirst().orElseGet(() -> today.plusDays(random.nextInt(20) - 5L));
+    }
+
+    private void visits(Course course, int held, long clinician) throws SQLException {
         for (int i = 0; i < VISITS; i++) {
             LocalDate day = course.days().get(i);
             int chance = random.nextInt(100);
             String attendance = day.isAfter(today) ? "PLANNED" : i == 0 ? "ATTENDED" : i >= held ? "MISSED" : chance < 90 ? "ATTENDED" : chance < 96 ? "MISSED"
                     : chance < 98 ? "LATE_CANCELLED" : "CANCELLED";
-            add("visit", next("visit"), 0, course.id(), i + 1, day, i == 0 ? "INITIAL" : i == VISITS - 1 ? "DISCHARGE" : "FOLLOW_UP", attendance);
+            long visit = next("visit");
+            add("visit", visit, 0, course.id(), i + 1, day, i == 0 ? "INITIAL" : i == VISITS - 1 ? "DISCHARGE" : "FOLLOW_UP", attendance);
+            if (attendance.equals("ATTENDED")) {
+                note(visit, day, clinician);
+            }
         }
+    }
+
+    /** Signed on the day; of the last two days one in three waits still. */
+    private void note(long visit, LocalDate day, long clinician) throws SQLException {
+        boolean signed = day.isBefore(today.minusDays(2)) || random.nextInt(3) > 0;
+        add("visit_note", next("visit_note"), 0, visit, SAID.get(random.nextInt(SAID.size())), FOUND.get(random.nextInt(FOUND.size())), "As expected for the stage.",
+                "Goes on with the programme; seen again in two weeks.", "invented", moment(day), signed ? clinician : null, signed ? "invented" : null, signed ? moment(day) : null);
     }
 
     private void reports(Course course, int held) throws SQLException {
@@ -178,7 +203,7 @@ final class InventedCase {
             OffsetDateTime at = moment(course.opened());
             boolean open = chance < 6;
             add("red_flag_screen", next("red_flag_screen"), 0, course.id(), "FULL", course.opened(), "neck", "", clinician, at, at, open ? "INCOMPLETE" : "CLEAR",
-                    open ? "nk_arm_power" : "", "");
+                    open ? "nk_arm_power" : "", "", open ? null : clinician, open ? null : at);
         }
     }
 

@@ -18,8 +18,9 @@ import org.steadwork.outcome.Instruments;
 
 /**
  * Fills an empty clinic with invented cases over plain JDBC, the same for the same seed: employers with sites and departments, patients
- * (one in twelve comes twice), cases over five years with five booked visits each, ten scores, three symptom reports, work status, red-flag
- * screens, work places with findings, and links. About 30 rows a case. Nobody in it is real.
+ * (one in twelve comes twice), cases over five years, one after the other, with five booked visits each and their notes, ten scores, three
+ * symptom reports, work status, red-flag screens, work places with findings, and links; a clinician has 250 new cases a year. About 35 rows
+ * a case. Nobody in it is real.
  *
  * <pre>{@code
  * try (Connection db = dataSource.getConnection()) {
@@ -28,12 +29,14 @@ import org.steadwork.outcome.Instruments;
  * outcomeStart.rebuild(); // what is stored past Hibernate is summed up afterwards
  * }</pre>
  *
- * <p>About two minutes of one processor for 100,000 cases on H2. Not filled: the history tables, notes, letters and programmes. The same SQL on H2 and PostgreSQL. Commits every few thousand cases.
+ * <p>About three minutes of one processor for 100,000 cases on H2. Not filled: the history tables, letters and programmes. The same SQL on H2 and PostgreSQL. Commits every few thousand cases.
  */
 public final class InventedClinic {
 
     private static final int CASES_A_COMMIT = 5_000;
     private static final int CASES_AN_EMPLOYER = 200;
+    private static final int CASES_A_CLINICIAN = 1_250;
+    private static final int FEWEST_CLINICIANS = 8;
     private static final long FIRST_ID = 1_000_000;
     private static final int YEARS = 5;
     private static final List<String> GIVEN = List.of("Ada", "Bilal", "Carys", "Dunstan", "Elif", "Fergus", "Greta", "Hamish", "Ines", "Jonas", "Katya", "Leif",
@@ -67,7 +70,7 @@ public final class InventedClinic {
     public Map<String, Long> fill(int cases) throws SQLException {
         boolean auto = db.getAutoCommit();
         db.setAutoCommit(false);
-        clinicians();
+        clinicians(Math.max(FEWEST_CLINICIANS, cases / CASES_A_CLINICIAN));
         employers(Math.max(3, cases / CASES_AN_EMPLOYER));
         InventedCase writer = new InventedCase(db, random, today, new Instruments(), searchable);
         long patient = 0;
@@ -78,7 +81,7 @@ public final class InventedClinic {
                 patient = FIRST_ID + i;
                 person(writer, patient, given++);
             }
-            LocalDate opened = today.minusDays(1 + random.nextInt(YEARS * 365));
+            LocalDate opened = today.minusDays(1 + (long) YEARS * 365 * (cases - 1 - i) / cases);
             writer.write(FIRST_ID + i, patient, clinicians.get(random.nextInt(clinicians.size())), opened);
             if ((i + 1) % CASES_A_COMMIT == 0) {
                 writer.flush();
@@ -92,12 +95,13 @@ public final class InventedClinic {
         return rows;
     }
 
-    private void clinicians() throws SQLException {
+    private void clinicians(int count) throws SQLException {
         try (Batch accounts = new Batch(db, "account (id, version, user_name, full_name, display_name, password_hash, role, active, created_at)")) {
-            for (int i = 0; i < 8; i++) {
+            for (int i = 0; i < count; i++) {
                 clinicians.add(FIRST_ID + i);
-                String name = START.get(i) + "wright";
-                accounts.add(FIRST_ID + i, 0, "invented-" + i, GIVEN.get(i) + " " + name, GIVEN.get(i).charAt(0) + ". " + name, "nobody signs in with this", "CLINICIAN",
+                String name = START.get(i % START.size()) + "wright";
+                String given = GIVEN.get(i % GIVEN.size());
+                accounts.add(FIRST_ID + i, 0, "invented-" + i, given + " " + name, given.charAt(0) + ". " + name, "nobody signs in with this", "CLINICIAN",
                         true, OffsetDateTime.of(today.minusYears(YEARS).atStartOfDay(), ZoneOffset.UTC));
             }
         }
@@ -131,7 +135,7 @@ public final class InventedClinic {
 
     /** The sequences go on behind what was stored. */
     private void moveSequencesOn() throws SQLException {
-        for (String table : List.of("account", "employer", "site", "patient", "case_file", "visit", "symptom_report", "region_symptom", "score", "work_status",
+        for (String table : List.of("account", "employer", "site", "patient", "case_file", "visit", "visit_note", "symptom_report", "region_symptom", "score", "work_status",
                 "workplace_assessment", "workplace_finding", "case_link", "red_flag_screen")) {
             try (Statement statement = db.createStatement()) {
                 long last;

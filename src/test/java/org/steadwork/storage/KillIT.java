@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.steadwork.journey.Guest;
 import org.steadwork.journey.PackagedApplication;
 
 /**
@@ -80,13 +81,16 @@ class KillIT {
         Random random = new Random(SEED);
         WriterBook book = new WriterBook();
         int acknowledged = 0;
+        List<Guest> guests = List.of();
         for (int round = 1; round <= ROUNDS; round++) {
             PackagedApplication application = base.jar() == null ? PackagedApplication.startKeeping(folder, settings)
                     : PackagedApplication.startKeeping(base.jar(), folder, settings);
             List<Thread> writers = new ArrayList<>();
             try {
-                for (KillWriter writer : KillWriter.all(application.address(), book, round)) {
-                    writer.prepare();
+                // a session is an acknowledged write too: whoever signed in once stays so
+                guests = round == 1 ? KillWriter.signedIn(application.address()) : guests.stream().map(guest -> guest.movedTo(application.address())).toList();
+                for (KillWriter writer : KillWriter.all(guests, book, round)) {
+                    writer.begin();
                     writers.add(new Thread(writer, writer.toString()));
                 }
                 writers.forEach(Thread::start);

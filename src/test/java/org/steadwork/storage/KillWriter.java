@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.steadwork.journey.Drafts;
 import org.steadwork.journey.Guest;
 
@@ -18,20 +19,22 @@ abstract class KillWriter implements Runnable {
     final int round;
     int written;
 
-    private KillWriter(URI address, WriterBook book, int round) {
-        this.guest = new Guest(address);
+    private KillWriter(Guest guest, WriterBook book, int round) {
+        this.guest = guest;
         this.book = book;
         this.round = round;
     }
 
-    static List<KillWriter> all(URI address, WriterBook book, int round) {
-        return List.of(new Patients(address, book, round, 1), new Patients(address, book, round, 2), new Symptoms(address, book, round),
-                new Letters(address, book, round));
+    /** Signs in whoever writes; their sessions outlast the process. */
+    static List<Guest> signedIn(URI address) {
+        return Stream.generate(() -> new Guest(address)).limit(4).map(guest -> guest.open("/sign-in").expect(200).formWithButton("Sign in").set("userName", "tamsin")
+                .set("password", "desk-and-daylight").send().expect(200)).toList();
     }
 
-    void prepare() {
-        guest.open("/sign-in").expect(200).formWithButton("Sign in").set("userName", "tamsin").set("password", "desk-and-daylight").send().expect(200);
-        begin();
+    /** @param guests four, signed in */
+    static List<KillWriter> all(List<Guest> guests, WriterBook book, int round) {
+        return List.of(new Patients(guests.get(0), book, round, 1), new Patients(guests.get(1), book, round, 2), new Symptoms(guests.get(2), book, round),
+                new Letters(guests.get(3), book, round));
     }
 
     @Override
@@ -48,6 +51,7 @@ abstract class KillWriter implements Runnable {
         }
     }
 
+    /** Opens what is written to. */
     void begin() {
     }
 
@@ -71,8 +75,8 @@ abstract class KillWriter implements Runnable {
 
         private final int which;
 
-        Patients(URI address, WriterBook book, int round, int which) {
-            super(address, book, round);
+        Patients(Guest guest, WriterBook book, int round, int which) {
+            super(guest, book, round);
             this.which = which;
         }
 
@@ -102,8 +106,8 @@ abstract class KillWriter implements Runnable {
 
         private long report;
 
-        Symptoms(URI address, WriterBook book, int round) {
-            super(address, book, round);
+        Symptoms(Guest guest, WriterBook book, int round) {
+            super(guest, book, round);
         }
 
         @Override
@@ -131,8 +135,8 @@ abstract class KillWriter implements Runnable {
 
         private String path;
 
-        Letters(URI address, WriterBook book, int round) {
-            super(address, book, round);
+        Letters(Guest guest, WriterBook book, int round) {
+            super(guest, book, round);
         }
 
         @Override

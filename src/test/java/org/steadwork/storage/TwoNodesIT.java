@@ -218,12 +218,12 @@ class TwoNodesIT {
     private void aKilledNodeTakesNothingWithIt() throws Exception {
         WriterBook book = new WriterBook();
         // two who register patients and one who changes symptoms
-        List<KillWriter> writers = new ArrayList<>(KillWriter.all(address("a"), book, 1).subList(0, 3));
-        writers.add(KillWriter.all(address("b"), book, 2).get(0));
+        List<KillWriter> writers = new ArrayList<>(KillWriter.all(KillWriter.signedIn(address("a")), book, 1).subList(0, 3));
+        writers.add(KillWriter.all(KillWriter.signedIn(address("b")), book, 2).get(0));
         Guest working = signedIn("a", "philippa");
         List<Thread> threads = new ArrayList<>();
         for (KillWriter writer : writers) {
-            writer.prepare();
+            writer.begin();
             threads.add(new Thread(writer, writer.toString()));
         }
         threads.forEach(Thread::start);
