@@ -76,6 +76,22 @@ class CaseOutcomes {
         return db.unwrap(Session.class).doReturningWork(connection -> OutcomeRows.read(connection, sql, values));
     }
 
+    /** True when every case has its row by the present rule; told from counts, without reading the rows. */
+    @Transactional
+    boolean complete() {
+        return db.unwrap(Session.class).doReturningWork(connection -> {
+            try (PreparedStatement statement = connection.prepareStatement("select (select count(*) from case_file) - (select count(*) from case_outcome),"
+                    + " (select count(*) from case_outcome where rule < ?), (select count(*) from case_outcome where rule > ?)")) {
+                statement.setInt(1, rule().number());
+                statement.setInt(2, rule().number());
+                try (ResultSet row = statement.executeQuery()) {
+                    row.next();
+                    return row.getLong(1) == 0 && row.getLong(2) == 0 && row.getLong(3) == 0;
+                }
+            }
+        });
+    }
+
     /** Returns the numbers of at most {@link #CASES_AT_ONCE} cases beyond one that have no row, or one by another rule; all of them when asked. */
     @Transactional
     List<Long> outdated(long beyond, boolean all) {

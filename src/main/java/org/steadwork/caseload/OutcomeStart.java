@@ -20,7 +20,7 @@ class OutcomeStart {
 
     @ActivateRequestContext
     void start(@Observes @Priority(50) StartupEvent event) {
-        int cases = sumUp(false);
+        int cases = outcomes.complete() ? 0 : sumUp(false);
         if (cases > 0) {
             LOG.infof("%d cases were summed up for the caseload", (Object) cases);
         }

@@ -19,6 +19,10 @@ record Whose(Long clinician, String value) {
         if (asked != null && asked.matches("\\d{1,15}")) {
             return new Whose(Long.valueOf(asked), asked);
         }
+        return everybody();
+    }
+
+    static Whose everybody() {
         return new Whose(null, ALL);
     }
 

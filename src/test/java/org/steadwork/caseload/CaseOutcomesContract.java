@@ -1,6 +1,7 @@
 package org.steadwork.caseload;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -173,12 +174,15 @@ abstract class CaseOutcomesContract {
         assertTrue(rows.stream().filter(CaseOutcome::painPair).count() > 200);
         assertTrue(rows.stream().filter(row -> row.linkedFirst() != null).count() > 20);
         assertNotEquals(List.of(), rows.stream().map(CaseOutcome::offOn).filter(day -> day != null).toList());
-        // a row by an older rule and a row that is missing are found and made at the next start
-        QuarkusTransaction.requiringNew().run(() -> {
-            db.createNativeQuery("delete from case_outcome where case_file_id = " + SeededClinic.FIRST).executeUpdate();
-            db.createNativeQuery("update case_outcome set rule = 5, pain_first = 9 where case_file_id = " + (SeededClinic.FIRST + 1)).executeUpdate();
-        });
-        start.start(null);
-        assertEquals(rows, outcomes.stored(SeededClinic.FIRST, SeededClinic.LAST));
+        assertTrue(outcomes.complete());
+        // a row by another rule and a row that is missing are found and made at the next start, each by itself too
+        for (String change : List.of("delete from case_outcome where case_file_id = ", "update case_outcome set rule = -2147483648, pain_first = 9 where case_file_id = ",
+                "update case_outcome set rule = 2147483647, pain_first = 9 where case_file_id = ")) {
+            QuarkusTransaction.requiringNew().run(() -> db.createNativeQuery(change + (SeededClinic.FIRST + 1)).executeUpdate());
+            assertFalse(outcomes.complete(), change);
+            start.start(null);
+            assertEquals(rows, outcomes.stored(SeededClinic.FIRST, SeededClinic.LAST));
+            assertTrue(outcomes.complete(), change);
+        }
     }
 }
