@@ -73,12 +73,22 @@ public final class PackagedApplication implements AutoCloseable {
         all.putIfAbsent("steadwork.data-folder", folder.resolve("data").toString());
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:SharedArchiveFile=" + jar.resolveSibling("classes.jsa"), "-XX:TieredStopAtLevel=1", "-XX:ReservedCodeCacheSize=128m", "-XX:+UseSerialGC"));
+        command.addAll(options(jar));
         all.forEach((key, value) -> command.add("-D" + key + "=" + value));
         command.add("-jar");
         command.add(jar.toString());
         Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
         return new PackagedApplication(process, folder, log, awaitAddress(process, log), keepsFolder);
+    }
+
+    /** The options that README starts with, with the class archive that belongs to this jar. */
+    private static List<String> options(Path jar) {
+        try (Stream<String> lines = Files.lines(Path.of("start.options"))) {
+            return lines.filter(line -> line.startsWith("-")).map(line -> line.startsWith("-XX:SharedArchiveFile=") ? "-XX:SharedArchiveFile=" + jar.resolveSibling("classes.jsa") : line)
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static Path jar() {

@@ -28,8 +28,7 @@ class StartBench {
         List<Start> empty = measure(Map.of());
         List<Start> demo = measure(Map.of("quarkus.profile", "demo"));
         BenchmarkPage.put("Start and memory", """
-                The packaged application is started %d times as README says (`java -XX:SharedArchiveFile=… -XX:TieredStopAtLevel=1 -XX:ReservedCodeCacheSize=128m
-                -XX:+UseSerialGC -jar …`) on a data folder of its own (the demo on one where its cases are loaded already); the median is
+                The packaged application is started %d times as README says (`java @start.options -jar …`) on a data folder of its own (the demo on one where its cases are loaded already); the median is
                 given, with the fastest and the slowest in brackets. "First page" runs from the start of the process to the whole sign-in page in hand. Resident memory
                 is `VmRSS` of the process after that page, and again after %d pages.
 
