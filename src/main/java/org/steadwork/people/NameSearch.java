@@ -52,7 +52,8 @@ class NameSearch {
         }
         StringBuilder sql = new StringBuilder("select w.patient_id from patient_word w where w.word in (:words0)");
         for (int i = 1; i < typed.size(); i++) {
-            sql.append(" and exists (select 1 from patient_word o where o.patient_id = w.patient_id and o.word in (:words").append(i).append("))");
+            sql.append(" and exists (select 1 from patient_word o where o.patient_id = w.patient_id and (o.word in (:words").append(i).append(") or o.word like :begun").append(i)
+                    .append("))");
         }
         // the likeliest word first, so that a word that many bear does not crowd out the one that was meant
         List<String> likeliest = meant.get(0);
@@ -63,6 +64,10 @@ class NameSearch {
         Query query = db.createNativeQuery(sql.append(" end, w.patient_id").toString());
         for (int i = 0; i < typed.size(); i++) {
             query.setParameter("words" + i, meant.get(i));
+            if (i > 0) {
+                // more words may begin so than are offered as likely
+                query.setParameter("begun" + i, typed.get(i) + "%");
+            }
         }
         for (int i = 0; i < likeliest.size(); i++) {
             query.setParameter("likely" + i, likeliest.get(i));

@@ -44,6 +44,8 @@ public final class InventedClinic {
     private static final List<String> START = List.of("Alder", "Brack", "Cold", "Dun", "Elm", "Fen", "Gorse", "Hazel", "Ives", "Kestrel", "Larch", "Marl", "North",
             "Oak", "Pike", "Quarr", "Rook", "Sedge", "Thorn", "Under", "Vetch", "Withy");
     private static final List<String> END = List.of("brook", "combe", "dale", "field", "gate", "holm", "lock", "mere", "ridge", "stead", "thwaite", "wick");
+    /** Of places of work alone, so that none is called as a patient is. */
+    private static final List<String> PLACE_END = List.of("port", "haven", "cross", "moor", "shaw", "garth", "quay", "bridge");
     private static final List<String> DEPARTMENTS = List.of("Accounts", "Dispatch", "Customer calls", "Design", "Planning");
 
     private final Connection db;
@@ -111,7 +113,7 @@ public final class InventedClinic {
         try (Batch employers = new Batch(db, "employer (id, version, name, search_name)");
                 Batch places = new Batch(db, "site (id, version, employer_id, name)")) {
             for (int i = 0; i < count; i++) {
-                String name = START.get(i % START.size()) + END.get(i / START.size() % END.size()) + " Works " + (i + 1);
+                String name = START.get(i % START.size()) + PLACE_END.get(i / START.size() % PLACE_END.size()) + " Works " + (i + 1);
                 employers.add(FIRST_ID + i, 0, name, name.toLowerCase(Locale.ROOT));
                 employers.flush();
                 for (int j = 0; j <= random.nextInt(3); j++) {

@@ -56,6 +56,16 @@ class SearchTest {
     }
 
     @Test
+    void aShortWordBesideASlipBeginsAnyWord() {
+        for (char letter = 'a'; letter <= 'y'; letter++) {
+            register("Joa" + letter, "Brindlecote");
+        }
+        register("Jozyx", "Quillfeather");
+        assertEquals(List.of("Jozyx Quillfeather"), found("jo quilfeather"));
+        assertEquals(List.of(), found("jx quilfeather"));
+    }
+
+    @Test
     void aChangedNameIsFoundByTheNewAndNoLongerByTheOld() {
         long id = register("Xyvanthe", "Grimthwaitley");
         QuarkusTransaction.requiringNew().run(() -> patients.findById(id).identify("Xyvanthe", "Pellingsworth", BORN));
