@@ -34,14 +34,29 @@ public final class CaseScope {
         return new CaseScope(List.copyOf(caseIds));
     }
 
-    /** Returns the condition "open and in scope" on the case that a query names so. */
+    /** Returns the condition "open and in scope" for a query of cases, which names the case so. */
     public String open(String caseName) {
-        return caseName + ".closedOn is null and " + any(caseName);
+        return caseName + ".closedOn is null and " + in(caseName + ".id");
     }
 
-    /** Returns the condition "in scope", for what is looked after when the case is closed too. */
-    public String any(String caseName) {
-        return ids == null ? "1 = 1" : caseName + ".id in :scope";
+    /**
+     * Returns the same for a query of rows that belong to cases. The numbers are asked of the row's own column ({@code fk}, since a joined
+     * case would stand in for it): with the condition on the case, H2 reads every row there is and looks each one's case up.
+     *
+     * @param caseName how the query names the joined case
+     * @param reference how a row leads to its case, as {@code s.caseFile}
+     */
+    public String open(String caseName, String reference) {
+        return caseName + ".closedOn is null and " + any(reference);
+    }
+
+    /** Returns the condition "in scope" on a row's reference to its case, for what is looked after when the case is closed too. */
+    public String any(String reference) {
+        return in("fk(" + reference + ")");
+    }
+
+    private String in(String number) {
+        return ids == null ? "1 = 1" : number + " in :scope";
     }
 
     /** Binds the numbers to a query that took over one of the conditions. */

@@ -33,7 +33,7 @@ class LongAbsences implements Attention {
 
     @Override
     public List<Entry> entries(LocalDate today, CaseScope scope) {
-        List<WorkStatus> spells = scope.bind(db.createQuery("select w from WorkStatus w join fetch w.caseFile c join fetch c.patient where " + scope.open("c")
+        List<WorkStatus> spells = scope.bind(db.createQuery("select w from WorkStatus w join fetch w.caseFile c join fetch c.patient where " + scope.open("c", "w.caseFile")
                 + " and w.from <= :today and exists (select 1 from WorkStatus o where o.caseFile = c and o.code = :off and o.from <= :today"
                 + " and (o.until is null or o.until >= :today) and not exists (select 1 from WorkStatus l where l.caseFile = c and l.from > o.from and l.from <= :today))"
                 + " and not exists (select 1 from WorkPlan p where p.caseFile = c and p.endedOn is null) order by w.from", WorkStatus.class))

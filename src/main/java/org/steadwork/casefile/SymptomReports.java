@@ -30,7 +30,7 @@ public class SymptomReports implements PanacheRepository<SymptomReport> {
     /** All reports of the open cases of a scope, the latest first. */
     public List<SymptomReport> ofOpenCases(CaseScope scope) {
         return scope.bind(getEntityManager().createQuery("select distinct r from SymptomReport r left join fetch r.regions left join fetch r.visit join fetch r.caseFile c"
-                + " where " + scope.open("c") + " order by r.reportedOn desc", SymptomReport.class)).getResultList();
+                + " where " + scope.open("c", "r.caseFile") + " order by r.reportedOn desc", SymptomReport.class)).getResultList();
     }
 
     /** The latest report of a case. */

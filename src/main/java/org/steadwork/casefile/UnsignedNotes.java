@@ -32,7 +32,7 @@ class UnsignedNotes implements Attention, CasePart {
     @Override
     public List<Entry> entries(LocalDate today, CaseScope scope) {
         return scope.bind(db.createQuery("select v from Visit v join fetch v.caseFile c join fetch c.patient" + UNSIGNED
-                + " and " + scope.open("c") + " and v.visitedOn <= :latest", Visit.class))
+                + " and " + scope.open("c", "v.caseFile") + " and v.visitedOn <= :latest", Visit.class))
                 .setParameter("latest", today.minusDays(rules.rule(RULE).setting("days"))).getResultList().stream().map(this::entry).toList();
     }
 

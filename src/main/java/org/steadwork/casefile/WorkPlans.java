@@ -25,6 +25,6 @@ public class WorkPlans implements PanacheRepository<WorkPlan> {
     /** The plans that hold now in the open cases of a scope, with case, patient and steps. */
     List<WorkPlan> running(CaseScope scope) {
         return scope.bind(getEntityManager().createQuery("select distinct p from WorkPlan p join fetch p.caseFile c join fetch c.patient left join fetch p.steps"
-                + " where " + scope.open("c") + " and p.endedOn is null" + LATEST, WorkPlan.class)).getResultList();
+                + " where " + scope.open("c", "p.caseFile") + " and p.endedOn is null" + LATEST, WorkPlan.class)).getResultList();
     }
 }

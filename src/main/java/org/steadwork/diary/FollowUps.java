@@ -74,7 +74,7 @@ class FollowUps {
     }
 
     private List<Missed> ofCases(CaseScope scope, LocalDate today, Predicate<Visit> seesWhy) {
-        Map<Long, List<Visit>> courses = scope.bind(db.createQuery("from Visit v join fetch v.caseFile c join fetch c.patient join fetch c.clinician where " + scope.open("c")
+        Map<Long, List<Visit>> courses = scope.bind(db.createQuery("from Visit v join fetch v.caseFile c join fetch c.patient join fetch c.clinician where " + scope.open("c", "v.caseFile")
                         + " and exists (select 1 from Visit m where m.caseFile = c and m.attendance = :missed and not exists (select 1 from Visit s where s.caseFile = c"
                         + " and s.attendance = :came and s.visitedOn > m.visitedOn)) order by v.visitedOn, v.number", Visit.class))
                 .setParameter("missed", Attendance.MISSED).setParameter("came", Attendance.ATTENDED).getResultStream()
@@ -83,7 +83,7 @@ class FollowUps {
             return List.of();
         }
         Map<Long, String> urgent = urgent(scope);
-        Map<Long, List<ContactAttempt>> tries = scope.bind(db.createQuery("from ContactAttempt t join fetch t.visit v join v.caseFile c where " + scope.open("c")
+        Map<Long, List<ContactAttempt>> tries = scope.bind(db.createQuery("from ContactAttempt t join fetch t.visit v join v.caseFile c where " + scope.open("c", "v.caseFile")
                         + " order by t.triedAt desc, t.id desc", ContactAttempt.class)).getResultStream().collect(Collectors.groupingBy(one -> one.visit().id()));
         List<Missed> missed = new ArrayList<>();
         courses.values().forEach(course -> ofCourse(course, urgent, tries, today, seesWhy).ifPresent(missed::add));
@@ -154,7 +154,7 @@ class FollowUps {
     private Map<Long, String> urgent(CaseScope scope) {
         Map<Long, String> reasons = new HashMap<>();
         obstacles.present(SELF_HARM, scope).forEach((ObstacleAnswer answer) -> reasons.put(answer.caseFile().id(), "concern about self-harm is on record"));
-        scope.bind(db.createQuery("from Flag f join fetch f.caseFile c where f.closedAt is null and " + scope.open("c") + " order by f.raisedAt", Flag.class)).getResultStream()
+        scope.bind(db.createQuery("from Flag f join fetch f.caseFile c where f.closedAt is null and " + scope.open("c", "f.caseFile") + " order by f.raisedAt", Flag.class)).getResultStream()
                 .filter(flag -> flag.urgency().atLeast(Urgency.SAME_DAY))
                 .forEach(flag -> reasons.put(flag.caseFile().id(), "open red flag, " + flag.urgency().label() + ": " + Initial.large(flag.name())));
         return reasons;

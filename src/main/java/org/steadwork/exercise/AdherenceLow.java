@@ -40,7 +40,7 @@ class AdherenceLow implements Attention {
     @Override
     public List<Entry> entries(LocalDate today, CaseScope scope) {
         Map<Long, List<AdherenceEntry>> cases = new LinkedHashMap<>();
-        scope.bind(db.createQuery("from AdherenceEntry e join fetch e.prescription p join fetch p.caseFile c join fetch c.patient where " + scope.open("c")
+        scope.bind(db.createQuery("from AdherenceEntry e join fetch e.prescription p join fetch p.caseFile c join fetch c.patient where " + scope.open("c", "p.caseFile")
                 + " and p.endedOn is null and e.done is not null and e.planned > 0 and e.weekTo > :after and e.weekTo <= :today order by e.weekTo, e.id", AdherenceEntry.class))
                 .setParameter("after", today.minusWeeks(rules.rule(RULE).setting("weeks"))).setParameter("today", today).getResultList()
                 .forEach(entry -> cases.computeIfAbsent(entry.prescription().caseFile().id(), id -> new ArrayList<>()).add(entry));

@@ -44,7 +44,7 @@ class AnswersAwaited implements Attention {
     @Override
     public List<Entry> entries(LocalDate today, CaseScope scope) {
         return scope.bind(db.createQuery("from LetterEvent e join fetch e.letter l join fetch l.caseFile c join fetch c.patient left join fetch l.correspondent"
-                        + " left join fetch l.employer where " + scope.any("c") + " and e.kind = :sent and (e.replyBy < :today or e.replyBy is null and l.kind in :referrals and c.closedOn is null)"
+                        + " left join fetch l.employer where " + scope.any("l.caseFile") + " and e.kind = :sent and (e.replyBy < :today or e.replyBy is null and l.kind in :referrals and c.closedOn is null)"
                         + " and not exists (select 1 from LetterEvent a where a.letter = l and a.id > e.id and a.kind in :settled)"
                         + " and not exists (select 1 from LetterWithdrawal w where w.letterId = l.id)", LetterEvent.class))
                 .setParameter("sent", LetterEvent.Kind.SENT).setParameter("today", today).setParameter("referrals", REFERRALS.keySet())

@@ -34,7 +34,7 @@ class ConsentsEnding implements Attention {
     public List<Entry> entries(LocalDate today, CaseScope scope) {
         AttentionRule rule = rules.rule(RULE);
         int days = rule.setting("days");
-        return scope.bind(db.createQuery("from Consent s join fetch s.caseFile c join fetch c.patient where " + scope.open("c")
+        return scope.bind(db.createQuery("from Consent s join fetch s.caseFile c join fetch c.patient where " + scope.open("c", "s.caseFile")
                 + " and s.withdrawnOn is null and s.holdsUntil between :today and :latest"
                 + " and not exists (select 1 from Consent n where n.caseFile = c and n.recipientKind = s.recipientKind"
                 + " and (n.employer = s.employer or n.correspondent = s.correspondent)"

@@ -37,7 +37,7 @@ class UnsignedLetters implements Attention {
 
     @Override
     public List<Entry> entries(LocalDate today, CaseScope scope) {
-        return scope.bind(db.createQuery("from Letter l join fetch l.caseFile c join fetch c.patient where " + scope.open("c")
+        return scope.bind(db.createQuery("from Letter l join fetch l.caseFile c join fetch c.patient where " + scope.open("c", "l.caseFile")
                 + " and not exists (select 1 from SignedLetter s where s.letterId = l.id)", Letter.class)).getResultList().stream()
                 .map(letter -> entry(letter, today)).flatMap(Optional::stream).toList();
     }

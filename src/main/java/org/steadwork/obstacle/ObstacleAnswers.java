@@ -18,7 +18,7 @@ public class ObstacleAnswers implements PanacheRepository<ObstacleAnswer> {
 
     /** One flag where it is present in the open cases of a scope. */
     public List<ObstacleAnswer> present(String obstacle, CaseScope scope) {
-        return scope.bind(getEntityManager().createQuery("from ObstacleAnswer a join fetch a.caseFile c where " + scope.open("c")
+        return scope.bind(getEntityManager().createQuery("from ObstacleAnswer a join fetch a.caseFile c where " + scope.open("c", "a.caseFile")
                 + " and a.obstacle = :obstacle and a.answer = org.steadwork.kernel.Answer.YES order by a.id", ObstacleAnswer.class)).setParameter("obstacle", obstacle).getResultList();
     }
 

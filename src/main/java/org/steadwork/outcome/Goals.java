@@ -29,7 +29,7 @@ public class Goals implements PanacheRepository<Goal> {
 
     /** The goals of the open cases of a scope. */
     List<Goal> ofOpenCases(CaseScope scope) {
-        return scope.bind(getEntityManager().createQuery("from Goal g join fetch g.caseFile c where " + scope.open("c"), Goal.class)).getResultList();
+        return scope.bind(getEntityManager().createQuery("from Goal g join fetch g.caseFile c where " + scope.open("c", "g.caseFile"), Goal.class)).getResultList();
     }
 
     /** All given ratings of a case, the earliest first. */

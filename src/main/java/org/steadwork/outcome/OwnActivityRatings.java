@@ -32,7 +32,7 @@ public class OwnActivityRatings implements PanacheRepository<OwnActivity> {
 
     /** All given ratings of the open cases of a scope, the earliest first. */
     List<ActivityRating> ratingsOfOpenCases(CaseScope scope) {
-        return scope.bind(getEntityManager().createQuery("from ActivityRating r join fetch r.activity a join fetch a.caseFile c where " + scope.open("c")
+        return scope.bind(getEntityManager().createQuery("from ActivityRating r join fetch r.activity a join fetch a.caseFile c where " + scope.open("c", "a.caseFile")
                 + " and r.rating is not null order by r.ratedOn, a.namedOn, a.id", ActivityRating.class)).getResultList();
     }
 

@@ -35,7 +35,7 @@ public class Scores implements PanacheRepository<Score> {
 
     /** All scores of the open cases of a scope, the earliest first. */
     List<Score> ofOpenCases(CaseScope scope) {
-        return scope.bind(getEntityManager().createQuery("from Score s join fetch s.caseFile c where " + scope.open("c") + " order by s.scoredOn, s.id", Score.class))
+        return scope.bind(getEntityManager().createQuery("from Score s join fetch s.caseFile c where " + scope.open("c", "s.caseFile") + " order by s.scoredOn, s.id", Score.class))
                 .getResultList();
     }
 

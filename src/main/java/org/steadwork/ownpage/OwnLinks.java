@@ -74,6 +74,6 @@ public class OwnLinks implements PanacheRepository<OwnLink> {
     /** Links of open cases that were locked by wrong dates and not replaced or revoked. */
     List<OwnLink> locked(CaseScope scope) {
         return scope.bind(getEntityManager().createQuery("from OwnLink l join fetch l.caseFile c join fetch c.patient where l.lockedAt is not null"
-                + " and l.revokedAt is null and " + scope.open("c"), OwnLink.class)).getResultList();
+                + " and l.revokedAt is null and " + scope.open("c", "l.caseFile"), OwnLink.class)).getResultList();
     }
 }

@@ -18,7 +18,7 @@ public class OwnReports implements PanacheRepository<OwnReport> {
     /** Reports of open cases that nobody looked at, the earliest first. */
     List<OwnReport> waiting(CaseScope scope) {
         return scope.bind(getEntityManager().createQuery("from OwnReport r join fetch r.caseFile c join fetch c.patient where r.reviewedAt is null and "
-                + scope.open("c") + " order by r.receivedAt", OwnReport.class)).getResultList();
+                + scope.open("c", "r.caseFile") + " order by r.receivedAt", OwnReport.class)).getResultList();
     }
 
     long waiting(long caseId) {

@@ -35,6 +35,6 @@ public class SessionTicks implements PanacheRepository<SessionTick> {
     /** The same of the open cases of a scope. */
     List<SessionTick> alarms(CaseScope scope) {
         return scope.bind(getEntityManager().createQuery("from SessionTick t join fetch t.prescription p join fetch p.caseFile c join fetch c.patient"
-                + " where t.alarm = true and t.seenAt is null and " + scope.open("c") + " order by t.doneOn", SessionTick.class)).getResultList();
+                + " where t.alarm = true and t.seenAt is null and " + scope.open("c", "p.caseFile") + " order by t.doneOn", SessionTick.class)).getResultList();
     }
 }

@@ -63,7 +63,7 @@ class RedFlagAttention implements Attention {
         Comparator<Flag> worse = Comparator.<Flag, Boolean>comparing(flag -> flag.waitsForCall(latestCalls.get(flag.caseFile().id())))
                 .thenComparing(Flag::urgency);
         Map<Long, Flag> worst = new LinkedHashMap<>();
-        scope.bind(db.createQuery("from Flag f join fetch f.caseFile c join fetch c.patient where f.closedAt is null and " + scope.open("c")
+        scope.bind(db.createQuery("from Flag f join fetch f.caseFile c join fetch c.patient where f.closedAt is null and " + scope.open("c", "f.caseFile")
                         + " order by f.raisedAt", Flag.class)).getResultList()
                 .forEach(flag -> worst.merge(flag.caseFile().id(), flag, (a, b) -> worse.compare(a, b) >= 0 ? a : b));
         return List.copyOf(worst.values());
@@ -71,7 +71,7 @@ class RedFlagAttention implements Attention {
 
     private Map<Long, Instant> latestCalls(CaseScope scope) {
         Map<Long, Instant> latest = new HashMap<>();
-        scope.bind(db.createQuery("select c.id, max(a.recordedAt) from FlagAction a join a.caseFile c where " + scope.open("c") + " group by c.id", Object[].class))
+        scope.bind(db.createQuery("select c.id, max(a.recordedAt) from FlagAction a join a.caseFile c where " + scope.open("c", "a.caseFile") + " group by c.id", Object[].class))
                 .getResultList().forEach(row -> latest.put((Long) row[0], (Instant) row[1]));
         return latest;
     }
@@ -82,7 +82,7 @@ class RedFlagAttention implements Attention {
     }
 
     private List<RedFlagScreen> newestScreens(CaseScope scope) {
-        return scope.bind(db.createQuery("from RedFlagScreen s join fetch s.caseFile c join fetch c.patient where " + scope.open("c") + " and s.id ="
+        return scope.bind(db.createQuery("from RedFlagScreen s join fetch s.caseFile c join fetch c.patient where " + scope.open("c", "s.caseFile") + " and s.id ="
                 + " (select max(n.id) from RedFlagScreen n where n.caseFile.id = c.id)", RedFlagScreen.class)).getResultList();
     }
 

@@ -50,7 +50,7 @@ class ReportedRegions {
     Map<Long, Set<String>> ofOpenCases(CaseScope scope) {
         Map<Long, List<String>> zones = new HashMap<>();
         scope.bind(reports.getEntityManager().createQuery("select distinct c.id, s.zone from RegionSymptom s join s.report r join r.caseFile c where "
-                + scope.open("c"), Object[].class))
+                + scope.open("c", "r.caseFile"), Object[].class))
                 .getResultList().forEach(row -> zones.computeIfAbsent((Long) row[0], id -> new ArrayList<>()).add((String) row[1]));
         Map<Long, Set<String>> regions = new HashMap<>();
         zones.forEach((id, named) -> regions.put(id, known(chart.regionsOf(named))));

@@ -9,10 +9,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.steadwork.casefile.CaseScope;
@@ -54,6 +54,15 @@ class Refresh {
     /** The latest look that told everything, guarded by the lock. */
     private LocalDate latestDay;
     private long latestBegan;
+    /** Lines of the trail whose cases were looked at since, so that looking back finds only those stored late; guarded by the lock. */
+    private Set<Long> lookedAt = Set.of();
+
+    private record Line(long id, long caseId) {
+    }
+
+    /** What one look told: whether everything, and the lines of the trail it went by. */
+    private record Look(boolean whole, Set<Long> lines) {
+    }
 
     /** Brings the list up to date for a day; returns false when a feature could not tell, so that something may be missing. */
     boolean run(LocalDate today) {
@@ -97,36 +106,38 @@ class Refresh {
                 return true;
             }
             long began = System.nanoTime();
-            boolean done = QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(() -> refresh(today, whole));
-            if (done) {
+            Look look = QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(() -> refresh(today, whole));
+            if (look.whole()) {
                 latestDay = today;
                 latestBegan = began;
+                lookedAt = look.lines();
             }
-            return done;
+            return look.whole();
         } finally {
             oneAtATime.unlock();
         }
     }
 
-    private boolean refresh(LocalDate today, boolean asked) {
+    private Look refresh(LocalDate today, boolean asked) {
         Instant now = Instant.now(clock);
         // held to the end, so that two processes on one database do not write the same entry twice
         WorklistState state = db.find(WorklistState.class, WorklistState.ONLY, LockModeType.PESSIMISTIC_WRITE);
         long seen = state.lastEventId();
         long last = db.createQuery("select coalesce(max(e.id), 0) from AuditEvent e", Long.class).getSingleResult();
         boolean whole = asked || !today.equals(state.shownOn()) || old(state, now) || openCases() <= wholeUpTo;
-        Set<Long> changed = whole ? Set.of() : changedSince(seen - OVERLAP);
+        List<Line> lines = whole ? List.of() : linesSince(seen - OVERLAP);
+        Set<Long> changed = lines.stream().filter(line -> !lookedAt.contains(line.id())).map(Line::caseId).collect(Collectors.toSet());
         whole |= changed.size() > MANY;
         if (whole || !changed.isEmpty()) {
             CaseScope scope = whole ? CaseScope.all() : CaseScope.of(changed);
             Asking.Told told = asking.entries(today, scope);
             changes.apply(told, scope, today, now, seen);
             if (!told.whole()) {
-                return false; // nothing is noted, so that the same cases are asked about again next time
+                return new Look(false, Set.of()); // nothing is noted, so that the same cases are asked about again next time
             }
         }
         note(state, today, last, whole ? now : null);
-        return true;
+        return new Look(true, lines.stream().map(Line::id).collect(Collectors.toSet()));
     }
 
     /** The clock of a demo may begin anew, so a look in the future is an old one too. */
@@ -138,10 +149,9 @@ class Refresh {
         return db.createQuery("select count(c) from CaseFile c where c.closedOn is null", Long.class).getSingleResult();
     }
 
-    private Set<Long> changedSince(long event) {
-        List<Long> cases = db.createQuery("select distinct e.caseFileId from AuditEvent e where e.id > :event and e.caseFileId is not null"
-                + " and e.action not like 'viewed%'", Long.class).setParameter("event", event).getResultList();
-        return new HashSet<>(cases);
+    private List<Line> linesSince(long event) {
+        return db.createQuery("select e.id, e.caseFileId from AuditEvent e where e.id > :event and e.caseFileId is not null"
+                + " and e.action not like 'viewed%'", Line.class).setParameter("event", event).getResultList();
     }
 
     /** A look that found nothing new is not worth a write each time. */

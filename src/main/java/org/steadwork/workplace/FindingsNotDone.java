@@ -42,7 +42,7 @@ class FindingsNotDone implements Attention {
     public List<Entry> entries(LocalDate today, CaseScope scope) {
         AttentionRule rule = rules.rule(RULE);
         Map<Long, List<Finding>> cases = new LinkedHashMap<>();
-        scope.bind(db.createQuery("from Finding f join fetch f.caseFile c join fetch c.patient where " + scope.open("c")
+        scope.bind(db.createQuery("from Finding f join fetch f.caseFile c join fetch c.patient where " + scope.open("c", "f.caseFile")
                 + " and f.agreedOn <= :latest and f.doneOn is null and f.checkedOn is null order by f.agreedOn, f.id", Finding.class))
                 .setParameter("latest", today.minusDays(rule.setting("days"))).getResultList()
                 .forEach(finding -> cases.computeIfAbsent(finding.caseFile().id(), id -> new ArrayList<>()).add(finding));

@@ -36,6 +36,8 @@ class FuzzTest {
     /** A case that was written to so often is left for a new one: pages of thousands of visits only make the run slow. */
     private static final int INPUTS_A_CASE = 4000;
     private static final int COUNTED_EVERY = 25;
+    /** The token is wrong, or what was sent is too large or of no known kind to be looked at for one. */
+    private static final Set<Integer> UNREAD = Set.of(400, 413, 415);
     private static final List<String> TYPES = List.of("application/x-www-form-urlencoded", "application/x-www-form-urlencoded; charset=utf-16", "multipart/form-data",
             "multipart/form-data; boundary=x", "text/plain", "application/json", "application/xml", "text/html", "image/png");
 
@@ -58,7 +60,7 @@ class FuzzTest {
         Map<String, Long> whole = new Halves(source).withoutHistory();
         int sent = 0;
         for (int round = 0; sent < INPUTS; round++) {
-            Targets targets = new Targets(cases.make("Fenella", "Fuzzwell-" + round + "-" + System.nanoTime()), accounts, random);
+            Targets targets = new Targets(cases.make(name(), name()), accounts, random);
             int many = Math.min(INPUTS_A_CASE, INPUTS - sent);
             for (int i = 0; i < many; i++, sent++) {
                 one(targets, sent);
@@ -70,6 +72,11 @@ class FuzzTest {
         assertTrue(statuses.getOrDefault(200, 0) > INPUTS / 50 && statuses.getOrDefault(422, 0) > INPUTS / 50, () -> "hardly anything was reached: " + statuses);
         assertTrue(unsendable < INPUTS / 20, () -> unsendable + " could not be sent");
         assertTrue(wrong.isEmpty(), () -> statuses + "\n" + report());
+    }
+
+    /** Unlike every other, since all have one day of birth and would be pointed out as doubles. */
+    private String name() {
+        return "F" + random.ints(12, 'a', 'z' + 1).mapToObj(Character::toString).collect(Collectors.joining());
     }
 
     private void one(Targets targets, int number) throws Exception {
@@ -116,7 +123,7 @@ class FuzzTest {
             last.body(form.action(), "application/x-www-form-urlencoded", encoded(values) + "&%zz=%&=&&a=%ff%fe");
         } else {
             last.post(form.action(), values);
-            if (wrongToken && last.status() != 400) {
+            if (wrongToken && !UNREAD.contains(last.status())) {
                 note(form.shape(), "took a wrong token with " + last.status());
             }
         }

@@ -191,6 +191,40 @@ class RefreshTest {
         assertEquals(all, statements.during(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.all()))));
     }
 
+    /** Asked of the joined case, the numbers would have a database read every score and visit of a clinic to find those of one case. */
+    @Test
+    void theRowsOfAFewCasesAreSoughtByTheirOwnReference() {
+        List<Long> ids = List.of(cases.open("Sought-One"), cases.open("Sought-Two"));
+        List<String> sent = statements.textsDuring(() -> QuarkusTransaction.requiringNew().run(() -> asking.entries(TODAY, CaseScope.of(ids))));
+        List<String> scoped = sent.stream().filter(sql -> sql.contains(" in (?,?)")).toList();
+        assertTrue(scoped.size() >= 15, () -> "hardly any is asked about the two: " + sent);
+        assertEquals(List.of(), scoped.stream().filter(sql -> !sql.contains(" from case_file ") && !sql.contains(".case_file_id in (?,?)")).toList());
+    }
+
+    /** A case is asked about once after something was done, and one whose line in the trail was stored late is not passed over. */
+    @Test
+    void aLineOfTheTrailIsGoneByOnceAndALateOneToo() {
+        long late = cases.open("Large-Late");
+        long prompt = cases.open("Large-Prompt");
+        refresh.runWhole(TODAY);
+        Refresh itself = ClientProxy.unwrap(refresh);
+        int before = itself.wholeUpTo;
+        itself.wholeUpTo = 0;
+        try {
+            QuarkusTransaction.requiringNew().run(() -> {
+                audit.record("changed case details", null, late, null);
+                cases.sql("update case_file set next_review_on = date '2999-01-01' where id = %d", late);
+                QuarkusTransaction.requiringNew().run(() -> audit.record("changed case details", null, prompt, null));
+                assertTrue(refresh.run(TODAY), "what the first transaction does cannot be seen yet");
+                long again = statements.during(() -> refresh.run(TODAY));
+                assertTrue(again <= 5, "nobody is asked about twice: " + again);
+            });
+            assertFalse(rules(late).contains("review_none"), "its number is lower than the last that was seen");
+        } finally {
+            itself.wholeUpTo = before;
+        }
+    }
+
     @Test
     void pagesReachEveryEntryOnce() {
         Stream.iterate(1, i -> i <= 13, i -> i + 1).forEach(i -> cases.open("Paged-" + i));
