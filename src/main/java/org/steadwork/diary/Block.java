@@ -51,7 +51,11 @@ record Block(String kind, Span span, String title, String note, String where, St
 
     /** The classes that give it its height: hours and five-minute steps. */
     public String size() {
-        return sized ? "h-" + span.minutes() / HOUR + " m-" + span.minutes() % HOUR : "";
+        return sized ? size(span) : "";
+    }
+
+    static String size(Span time) {
+        return "h-" + time.minutes() / HOUR + " m-" + time.minutes() % HOUR;
     }
 
     public boolean booked() {

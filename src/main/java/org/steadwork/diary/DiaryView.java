@@ -3,6 +3,7 @@ package org.steadwork.diary;
 import java.time.LocalDate;
 import java.util.List;
 import org.steadwork.casefile.Visit;
+import org.steadwork.diary.rules.Span;
 import org.steadwork.web.Option;
 
 /**
@@ -23,6 +24,11 @@ record DiaryView(String title, String note, LocalDate day, boolean week, boolean
         public boolean empty() {
             return blocks.stream().noneMatch(block -> block.booked() || block.free());
         }
+
+        /** Whether its blocks lie one after the other without gaps, each as long as its time. */
+        public boolean sized() {
+            return blocks.stream().allMatch(Block::sized);
+        }
     }
 
     /** Where the links of the head lead. */
@@ -35,6 +41,12 @@ record DiaryView(String title, String note, LocalDate day, boolean week, boolean
 
     public String step() {
         return week ? "week" : "day";
+    }
+
+    /** The classes that give all columns as many rows as the time shown has steps. */
+    public String size() {
+        return columns.stream().filter(Column::sized).map(Column::blocks).filter(blocks -> !blocks.isEmpty())
+                .map(blocks -> new Span(blocks.get(0).span().from(), blocks.get(blocks.size() - 1).span().to())).map(Block::size).findFirst().orElse("");
     }
 
     public int booked() {

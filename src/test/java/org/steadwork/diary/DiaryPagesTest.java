@@ -81,6 +81,26 @@ class DiaryPagesTest {
                 Object[].class).setParameter(1, appointment).getSingleResult());
     }
 
+    /** The columns share rows of five minutes: one that were longer or shorter than the others would show its visits at a wrong height. */
+    @Test
+    void everyColumnIsAsLongAsTheTimeShown() {
+        LocalDate day = monday(22);
+        Visitor visitor = book(known(), day.plusDays(2), "9:35");
+        for (String page : List.of("/diary/week?day=" + day + "&whose=clinician-" + accounts.of(Role.CLINICIAN).id(), "/diary?day=" + day.plusDays(2),
+                "/diary?by=room&day=" + day.plusDays(2))) {
+            Element diary = visitor.open(page).selectFirst("[data-diary]");
+            long rows = minutes(diary);
+            assertTrue(rows > 0, page);
+            diary.select(".diary__list:not(.diary__list--loose)").forEach(list ->
+                    assertEquals(rows, list.select(".diary__block").stream().mapToLong(DiaryPagesTest::minutes).sum(), () -> page + ": " + list.text()));
+        }
+    }
+
+    private static long minutes(Element sized) {
+        return sized.classNames().stream().filter(name -> name.matches("[hm]-\\d+"))
+                .mapToLong(name -> Long.parseLong(name.substring(2)) * (name.startsWith("h") ? 60 : 1)).sum();
+    }
+
     @Test
     void aVisitIsBookedMovedCancelledAndEachOfItUndone() {
         Known known = known();
