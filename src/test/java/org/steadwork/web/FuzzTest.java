@@ -34,7 +34,7 @@ class FuzzTest {
     private static final int INPUTS = Integer.getInteger("steadwork.fuzz", 1200);
     private static final long SEED = Long.getLong("steadwork.fuzz.seed", 20301130L);
     /** A case that was written to so often is left for a new one: pages of thousands of visits only make the run slow. */
-    private static final int INPUTS_A_CASE = 4000;
+    private static final int INPUTS_A_CASE = 2500;
     private static final int COUNTED_EVERY = 25;
     /** The token is wrong, or what was sent is too large or of no known kind to be looked at for one. */
     private static final Set<Integer> UNREAD = Set.of(400, 413, 415);
@@ -68,9 +68,10 @@ class FuzzTest {
             progress(sent);
         }
         assertEquals(whole, new Halves(source).withoutHistory(), "stored by half");
-        System.out.println("Fuzz: " + sent + " inputs, answers " + statuses + ", " + reached.size() + " targets reached");
+        System.out.println("Fuzz: " + sent + " inputs, answers " + statuses + ", " + reached.size() + " targets reached, " + turnedAway + " met the sign-in alone");
         assertTrue(statuses.getOrDefault(200, 0) > INPUTS / 50 && statuses.getOrDefault(422, 0) > INPUTS / 50, () -> "hardly anything was reached: " + statuses);
         assertTrue(unsendable < INPUTS / 20, () -> unsendable + " could not be sent");
+        assertTrue(turnedAway < INPUTS / 20, () -> turnedAway + " met the sign-in alone");
         assertTrue(wrong.isEmpty(), () -> statuses + "\n" + report());
     }
 
@@ -91,12 +92,17 @@ class FuzzTest {
             unsendable++; // the client of this test does not know how to send it
             return;
         }
+        if (targets.staff(last) && (last.askedToSignIn() || last.status() == 401)) {
+            turnedAway++;
+            targets.signInAgain(accounts);
+        }
         if (counted && last.status() >= 400 && !before.equals(new Halves(source).counts())) {
             note(where, last.status() + " and yet something was stored");
         }
     }
 
     private int unsendable;
+    private int turnedAway;
     private Visitor last;
     private String what;
 
@@ -123,7 +129,7 @@ class FuzzTest {
             last.body(form.action(), "application/x-www-form-urlencoded", encoded(values) + "&%zz=%&=&&a=%ff%fe");
         } else {
             last.post(form.action(), values);
-            if (wrongToken && !UNREAD.contains(last.status())) {
+            if (wrongToken && !UNREAD.contains(last.status()) && !last.askedToSignIn()) {
                 note(form.shape(), "took a wrong token with " + last.status());
             }
         }
@@ -243,7 +249,7 @@ class FuzzTest {
     private void progress(int sent) throws IOException {
         String log = System.getProperty("steadwork.fuzz.log", "");
         if (!log.isEmpty()) {
-            Files.writeString(Path.of(log), sent + " inputs, " + statuses + "\n" + report());
+            Files.writeString(Path.of(log), sent + " inputs, " + statuses + ", " + turnedAway + " met the sign-in alone\n" + report());
         }
     }
 }

@@ -26,6 +26,7 @@ final class Targets {
     private static final Set<String> LEFT = Set.of("/sign-out", "/clinic/backup", "/own");
 
     final Visitor lead;
+    private final Map<Visitor, Role> signedIn;
     final List<Visitor> visitors;
     final List<Owned> forms = new ArrayList<>();
     final List<Route> routes = Route.all();
@@ -35,11 +36,15 @@ final class Targets {
 
     Targets(FullCase.Made made, TestAccounts accounts, Random random) {
         this.made = made;
-        this.lead = accounts.visitor(Role.LEAD);
+        this.signedIn = new LinkedHashMap<>();
+        List.of(Role.LEAD, Role.CLINICIAN, Role.ASSISTANT).forEach(role -> signedIn.put(new Visitor(), role));
+        signInAgain(accounts);
+        List<Visitor> staff = List.copyOf(signedIn.keySet());
+        this.lead = staff.get(0);
         Visitor patient = new Visitor();
         patient.open("/own/" + made.parts().get("token"));
         patient.submit("/own/" + made.parts().get("token"), Map.of("born", "3 May 1988"));
-        this.visitors = List.of(lead, accounts.visitor(Role.CLINICIAN), accounts.visitor(Role.ASSISTANT), patient, new Visitor());
+        this.visitors = List.of(lead, staff.get(1), staff.get(2), patient, new Visitor());
         routes.removeIf(route -> route.path().startsWith("/api/") || route.path().equals("/sign-out") || route.path().equals("/own") || route.path().equals("/first-run"));
         walk(lead, "/", "/patients/new", "/patients/" + made.patient(), "/clinic", "/bench", "/employers", "/clinic/retention/" + made.patient(), made.path());
         walk(patient, "/own/today", "/own/report");
@@ -49,6 +54,15 @@ final class Targets {
         if (forms.size() < 40 || operations.isEmpty()) {
             throw new AssertionError("only " + forms.size() + " forms and " + operations.size() + " operations were found");
         }
+    }
+
+    /** Among what is sent is the end of sessions and the end of accounts; without this the rest would meet nothing but the sign-in. */
+    void signInAgain(TestAccounts accounts) {
+        signedIn.forEach(accounts::back);
+    }
+
+    boolean staff(Visitor visitor) {
+        return signedIn.containsKey(visitor);
     }
 
     private void walk(Visitor visitor, String... from) {

@@ -54,6 +54,14 @@ public class TestAccounts {
         return new Visitor(sessionToken);
     }
 
+    /** Gives the accounts their role and use back, whatever a test has made of them, and signs this browser in again. */
+    @Transactional
+    void back(Visitor visitor, Role role) {
+        accounts.getEntityManager().createQuery("update Account a set a.active = true, a.role = ?1 where a.userName = ?2")
+                .setParameter(1, role).setParameter(2, of(role).userName()).executeUpdate();
+        visitor.goOnIn(sessions.begin(of(role)));
+    }
+
     /** A browser signed in with this role. */
     public Visitor visitor(Role role) {
         return new Visitor(sessions.begin(of(role)));

@@ -59,6 +59,16 @@ public final class Visitor {
         return new Visitor(otherAddress, cookies);
     }
 
+    /** Goes on in another session, as after signing in anew. */
+    void goOnIn(String sessionToken) {
+        cookies.put("steadwork-session", sessionToken);
+    }
+
+    /** Whether the page shown is the one that asks who somebody is. */
+    boolean askedToSignIn() {
+        return page != null && at != null && at.getPath().equals("/sign-in");
+    }
+
     /** The token of the session cookie, null before a sign-in. */
     public String sessionToken() {
         return cookies.get("steadwork-session");
