@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -20,7 +21,7 @@ import org.steadwork.casefile.CaseScope;
 /**
  * Brings the stored list up to date with the rules before it is shown. A clinic of usual size has all its open cases looked at each time.
  * A large one has those looked at in which something was done since, by the audit trail, and all of them when the day is a new one and
- * every so often in the background, so that nothing depends on the trail for long.
+ * every so often in the background, so that nothing depends on the trail for long. The background looks at a large one step by step.
  */
 @ApplicationScoped
 class Refresh {
@@ -50,7 +51,11 @@ class Refresh {
     @ConfigProperty(name = "steadwork.today.whole-up-to")
     int wholeUpTo;
 
-    private final ReentrantLock oneAtATime = new ReentrantLock();
+    /** So many open cases are looked at in one step of the background, while those who open Today wait. */
+    int casesAStep = 250;
+
+    /** Fair, so that a page comes between two steps of the background. */
+    private final ReentrantLock oneAtATime = new ReentrantLock(true);
     /** The latest look that told everything, guarded by the lock. */
     private LocalDate latestDay;
     private long latestBegan;
@@ -58,6 +63,10 @@ class Refresh {
     private Set<Long> lookedAt = Set.of();
 
     private record Line(long id, long caseId) {
+    }
+
+    /** One step through a large clinic: the number of the first case of the next, and whether everything was told. */
+    private record Step(long next, boolean whole) {
     }
 
     /** What one look told: whether everything, and the lines of the trail it went by. */
@@ -84,9 +93,47 @@ class Refresh {
         return false;
     }
 
-    /** Does so after a look at all open cases, whatever their number. */
+    /** Does so after a look at all cases, whatever their number; in a large clinic in steps, so that nobody waits for more than one of them. */
     boolean runWhole(LocalDate today) {
-        return run(today, true);
+        return QuarkusTransaction.requiringNew().call(this::openCases) <= wholeUpTo ? run(today, true) : runInSteps(today);
+    }
+
+    private boolean runInSteps(LocalDate today) {
+        Instant began = Instant.now(clock);
+        long last = QuarkusTransaction.requiringNew().call(this::lastEvent);
+        boolean whole = true;
+        Step step = new Step(0, true);
+        while (step.next() < Long.MAX_VALUE) {
+            long first = step.next();
+            step = held(() -> step(first, today));
+            whole &= step.whole();
+        }
+        return whole && held(() -> {
+            WorklistState state = state();
+            state.brought(today, today.equals(state.shownOn()) ? Math.max(last, state.lastEventId()) : last);
+            state.lookedAtAll(began);
+            return true;
+        });
+    }
+
+    private <T> T held(Callable<T> work) {
+        oneAtATime.lock();
+        try {
+            return QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(work);
+        } finally {
+            oneAtATime.unlock();
+        }
+    }
+
+    private Step step(long first, LocalDate today) {
+        WorklistState state = state(); // before asking which are open, so that nobody notes meanwhile what stands in one reopened
+        List<Long> open = db.createQuery("select c.id from CaseFile c where c.id >= :first and c.closedOn is null order by c.id", Long.class)
+                .setParameter("first", first).setMaxResults(casesAStep).getResultList();
+        long next = open.size() < casesAStep ? Long.MAX_VALUE : open.get(open.size() - 1) + 1;
+        CaseScope scope = CaseScope.between(first, next - 1, open);
+        Asking.Told told = asking.entries(today, scope);
+        changes.apply(told, scope, today, Instant.now(clock), state.lastEventId());
+        return new Step(next, told.whole());
     }
 
     /** Whether the list holds what the rules say of a case on a day: looked at today and not long ago, and nothing done in the case since. */
@@ -120,10 +167,9 @@ class Refresh {
 
     private Look refresh(LocalDate today, boolean asked) {
         Instant now = Instant.now(clock);
-        // held to the end, so that two processes on one database do not write the same entry twice
-        WorklistState state = db.find(WorklistState.class, WorklistState.ONLY, LockModeType.PESSIMISTIC_WRITE);
+        WorklistState state = state();
         long seen = state.lastEventId();
-        long last = db.createQuery("select coalesce(max(e.id), 0) from AuditEvent e", Long.class).getSingleResult();
+        long last = lastEvent();
         boolean whole = asked || !today.equals(state.shownOn()) || old(state, now) || openCases() <= wholeUpTo;
         List<Line> lines = whole ? List.of() : linesSince(seen - OVERLAP);
         Set<Long> changed = lines.stream().filter(line -> !lookedAt.contains(line.id())).map(Line::caseId).collect(Collectors.toSet());
@@ -138,6 +184,15 @@ class Refresh {
         }
         note(state, today, last, whole ? now : null);
         return new Look(true, lines.stream().map(Line::id).collect(Collectors.toSet()));
+    }
+
+    /** Held to the end of the transaction, so that two processes on one database do not write the same entry twice. */
+    private WorklistState state() {
+        return db.find(WorklistState.class, WorklistState.ONLY, LockModeType.PESSIMISTIC_WRITE);
+    }
+
+    private long lastEvent() {
+        return db.createQuery("select coalesce(max(e.id), 0) from AuditEvent e", Long.class).getSingleResult();
     }
 
     /** The clock of a demo may begin anew, so a look in the future is an old one too. */

@@ -9,6 +9,7 @@ import io.quarkus.arc.ClientProxy;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +32,9 @@ import org.steadwork.web.Visitor;
 class RefreshTest {
 
     private static final LocalDate TODAY = LocalDate.now();
+
+    @Inject
+    EntityManager db;
 
     @Inject
     RuleCases cases;
@@ -167,6 +171,35 @@ class RefreshTest {
         } finally {
             itself.wholeUpTo = before;
         }
+    }
+
+    @Test
+    void stepsTellTheSameAsOneLook() {
+        Stream.of("Step-One", "Step-Two", "Step-Three").forEach(cases::open);
+        refresh.runWhole(TODAY);
+        List<String> before = standing();
+        assertTrue(before.size() >= 3);
+        Refresh itself = ClientProxy.unwrap(refresh);
+        int whole = itself.wholeUpTo;
+        int step = itself.casesAStep;
+        itself.wholeUpTo = 0;
+        itself.casesAStep = 2;
+        try {
+            long late = cases.open("Step-Late");
+            cases.sql("update worklist_entry set reason = 'as it was' where cleared_on is null");
+            assertTrue(refresh.runWhole(TODAY));
+            List<String> after = standing();
+            assertTrue(after.stream().anyMatch(line -> line.startsWith(late + " review_none")), "the last step reaches the newest case");
+            assertEquals(before, after.stream().filter(line -> !line.startsWith(late + " ")).toList(), "each step says anew what stands in its cases");
+        } finally {
+            itself.wholeUpTo = whole;
+            itself.casesAStep = step;
+        }
+    }
+
+    private List<String> standing() {
+        return QuarkusTransaction.requiringNew().call(() -> db.createQuery("from WorklistEntry e join fetch e.caseFile where e.clearedOn is null", WorklistEntry.class)
+                .getResultStream().map(e -> e.caseId() + " " + e.rule() + " " + e.reason()).sorted().toList());
     }
 
     private List<String> rules(long id) {
