@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -35,6 +36,8 @@ class Refresh {
     private static final Duration OLDEST = Duration.ofHours(1);
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final int LONGEST_SECONDS = 300;
+    /** So long a page waits for somebody else's look, with a connection in its hand that others may need. */
+    private static final int PATIENCE_SECONDS = 3;
 
     @Inject
     EntityManager db;
@@ -75,17 +78,35 @@ class Refresh {
 
     /** Brings the list up to date for a day; returns false when a feature could not tell, so that something may be missing. */
     boolean run(LocalDate today) {
-        return run(today, false);
+        return run(today, false, System.nanoTime());
     }
 
     /**
-     * As {@link #run(LocalDate)} for a page that shows the list all the same when it fails: returns whether it is up to date. It tries
-     * twice, since somebody may put an entry off at the same moment.
+     * As {@link #run(LocalDate)} for a page that shows the list all the same when it fails, or when the first look of the day over a large
+     * clinic takes long: returns whether it is up to date.
      */
     boolean tried(LocalDate today) {
+        long asked = System.nanoTime();
+        try {
+            if (!oneAtATime.tryLock(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                return false;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+        try {
+            return tried(today, asked);
+        } finally {
+            oneAtATime.unlock();
+        }
+    }
+
+    /** Tries twice, since somebody may put an entry off at the same moment. */
+    private boolean tried(LocalDate today, long asked) {
         for (int left = TRIES; left > 0; left--) {
             try {
-                return run(today);
+                return run(today, false, asked);
             } catch (RuntimeException e) {
                 LOG.errorf(e, "Today was not brought up to date, tries left: %d", left - 1);
             }
@@ -95,7 +116,7 @@ class Refresh {
 
     /** Does so after a look at all cases, whatever their number; in a large clinic in steps, so that nobody waits for more than one of them. */
     boolean runWhole(LocalDate today) {
-        return QuarkusTransaction.requiringNew().call(this::openCases) <= wholeUpTo ? run(today, true) : runInSteps(today);
+        return QuarkusTransaction.requiringNew().call(this::openCases) <= wholeUpTo ? run(today, true, System.nanoTime()) : runInSteps(today);
     }
 
     private boolean runInSteps(LocalDate today) {
@@ -144,8 +165,7 @@ class Refresh {
                         .setParameter("case", caseId).setParameter("event", state.lastEventId() - OVERLAP).getSingleResult() == 0;
     }
 
-    private boolean run(LocalDate today, boolean whole) {
-        long asked = System.nanoTime();
+    private boolean run(LocalDate today, boolean whole, long asked) {
         oneAtATime.lock();
         try {
             // somebody else brought it up to date while this one waited: what was stored before it was asked for is in it

@@ -15,6 +15,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.steadwork.account.AuditTrail;
@@ -171,6 +174,33 @@ class RefreshTest {
         } finally {
             itself.wholeUpTo = before;
         }
+    }
+
+    /** Whoever opens Today while another brings it up to date waits for it, but not for long, and is told. */
+    @Test
+    void nobodyWaitsLongForAnother() throws Exception {
+        long id = cases.open("Waits-Not");
+        CountDownLatch looking = new CountDownLatch(1);
+        CountDownLatch enough = new CountDownLatch(1);
+        SilentAttention.meanwhile = () -> {
+            looking.countDown();
+            return enough.await(60, TimeUnit.SECONDS);
+        };
+        try {
+            CompletableFuture<Boolean> first = CompletableFuture.supplyAsync(() -> refresh.run(TODAY));
+            looking.await();
+            SilentAttention.meanwhile = null;
+            long began = System.nanoTime();
+            Worklist list = list(id);
+            assertFalse(list.upToDate());
+            assertTrue(System.nanoTime() - began < TimeUnit.SECONDS.toNanos(20), "it gave up waiting");
+            enough.countDown();
+            assertTrue(first.get(60, TimeUnit.SECONDS));
+        } finally {
+            SilentAttention.meanwhile = null;
+            enough.countDown();
+        }
+        assertTrue(list(id).upToDate());
     }
 
     @Test
