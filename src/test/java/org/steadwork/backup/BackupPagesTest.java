@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeUnit;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -73,8 +74,13 @@ class BackupPagesTest {
         lead.open("/clinic/backup");
         Document page = lead.submit("/clinic/backup", Map.of());
         assertEquals(200, lead.status());
+        for (int i = 0; i < 300 && page.text().contains("A backup is being made"); i++) { // on a slow machine the page does not wait to its end
+            TimeUnit.MILLISECONDS.sleep(200);
+            page = lead.open("/clinic/backup");
+        }
+        String text = page.text();
         String file = page.select("a[href$=.backup]").text();
-        assertTrue(file.matches(".*-asked\\.backup"), page.text());
+        assertTrue(file.matches(".*-asked\\.backup"), text);
         lead.open("/clinic/backup/" + file);
         byte[] sent = lead.answer().asByteArray();
         Path copy = Files.write(folder.resolve("copy"), sent);
