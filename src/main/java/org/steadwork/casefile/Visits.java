@@ -23,8 +23,9 @@ public class Visits implements PanacheRepository<Visit> {
 
     /** The visit of that day which took place or is planned, if there is one. */
     public Optional<Visit> on(long caseId, LocalDate day) {
-        return find("caseFile.id = ?1 and visitedOn = ?2 and attendance in ?3 order by number desc", caseId, day,
-                List.of(Attendance.ATTENDED, Attendance.PLANNED)).firstResultOptional();
+        // which of the few is asked here: with the attendances in the query, H2 goes through all visits of the clinic that have one of them
+        return list("caseFile.id = ?1 and visitedOn = ?2 order by number desc", caseId, day).stream()
+                .filter(visit -> visit.attendance() == Attendance.ATTENDED || visit.attendance() == Attendance.PLANNED).findFirst();
     }
 
     /** The latest visit after a place in the case's course that was held or missed, if there is one. */
