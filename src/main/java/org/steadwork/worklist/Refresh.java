@@ -22,7 +22,7 @@ import org.steadwork.casefile.CaseScope;
 /**
  * Brings the stored list up to date with the rules before it is shown. A clinic of usual size has all its open cases looked at each time.
  * A large one has those looked at in which something was done since, by the audit trail, and all of them when the day is a new one and
- * every so often in the background, so that nothing depends on the trail for long. The background looks at a large one step by step.
+ * every so often, step by step in the background, so that nothing depends on the trail for long.
  */
 @ApplicationScoped
 class Refresh {
@@ -36,8 +36,6 @@ class Refresh {
     private static final Duration OLDEST = Duration.ofHours(1);
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final int LONGEST_SECONDS = 300;
-    /** So long a page waits for somebody else's look, with a connection in its hand that others may need. */
-    private static final int PATIENCE_SECONDS = 3;
 
     @Inject
     EntityManager db;
@@ -72,51 +70,53 @@ class Refresh {
     private record Step(long next, boolean whole) {
     }
 
-    /** What one look told: whether everything, and the lines of the trail it went by. */
-    private record Look(boolean whole, Set<Long> lines) {
+    /** How much a look is to do. */
+    private enum Reach { WHAT_IS_DUE, ALL, WHAT_A_PAGE_CAN_WAIT_FOR }
+
+    /** What became of a look: the list is up to date, something may be missing, or all cases of a large clinic are due and none was looked at. */
+    enum Result { UP_TO_DATE, IN_PART, ALL_ARE_DUE }
+
+    /** What one look gave, and the lines of the trail it went by. */
+    private record Look(Result result, Set<Long> lines) {
     }
 
     /** Brings the list up to date for a day; returns false when a feature could not tell, so that something may be missing. */
     boolean run(LocalDate today) {
-        return run(today, false, System.nanoTime());
+        return run(today, Reach.WHAT_IS_DUE, System.nanoTime()) == Result.UP_TO_DATE;
     }
 
     /**
-     * As {@link #run(LocalDate)} for a page that shows the list all the same when it fails, or when the first look of the day over a large
-     * clinic takes long: returns whether it is up to date.
+     * As {@link #run(LocalDate)} for a page: waits so long for somebody else's look, tries twice, since somebody may put an entry off at the same
+     * moment, and leaves the look at all cases of a large clinic to {@link #runWhole}.
      */
-    boolean tried(LocalDate today) {
+    Result forPage(LocalDate today, Duration patience) {
         long asked = System.nanoTime();
         try {
-            if (!oneAtATime.tryLock(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-                return false;
+            if (!oneAtATime.tryLock(patience.toMillis(), TimeUnit.MILLISECONDS)) {
+                return Result.IN_PART;
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return false;
+            return Result.IN_PART;
         }
         try {
-            return tried(today, asked);
+            for (int left = TRIES; left > 0; left--) {
+                try {
+                    return run(today, Reach.WHAT_A_PAGE_CAN_WAIT_FOR, asked);
+                } catch (RuntimeException e) {
+                    LOG.errorf(e, "Today was not brought up to date, tries left: %d", left - 1);
+                }
+            }
+            return Result.IN_PART;
         } finally {
             oneAtATime.unlock();
         }
     }
 
-    /** Tries twice, since somebody may put an entry off at the same moment. */
-    private boolean tried(LocalDate today, long asked) {
-        for (int left = TRIES; left > 0; left--) {
-            try {
-                return run(today, false, asked);
-            } catch (RuntimeException e) {
-                LOG.errorf(e, "Today was not brought up to date, tries left: %d", left - 1);
-            }
-        }
-        return false;
-    }
-
     /** Does so after a look at all cases, whatever their number; in a large clinic in steps, so that nobody waits for more than one of them. */
     boolean runWhole(LocalDate today) {
-        return QuarkusTransaction.requiringNew().call(this::openCases) <= wholeUpTo ? run(today, true, System.nanoTime()) : runInSteps(today);
+        return QuarkusTransaction.requiringNew().call(this::openCases) > wholeUpTo ? runInSteps(today)
+                : run(today, Reach.ALL, System.nanoTime()) == Result.UP_TO_DATE;
     }
 
     private boolean runInSteps(LocalDate today) {
@@ -165,45 +165,49 @@ class Refresh {
                         .setParameter("case", caseId).setParameter("event", state.lastEventId() - OVERLAP).getSingleResult() == 0;
     }
 
-    private boolean run(LocalDate today, boolean whole, long asked) {
+    private Result run(LocalDate today, Reach reach, long asked) {
         oneAtATime.lock();
         try {
             // somebody else brought it up to date while this one waited: what was stored before it was asked for is in it
-            if (!whole && today.equals(latestDay) && latestBegan - asked > 0) {
-                return true;
+            if (reach != Reach.ALL && today.equals(latestDay) && latestBegan - asked > 0) {
+                return Result.UP_TO_DATE;
             }
             long began = System.nanoTime();
-            Look look = QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(() -> refresh(today, whole));
-            if (look.whole()) {
+            Look look = QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).call(() -> refresh(today, reach));
+            if (look.result() == Result.UP_TO_DATE) {
                 latestDay = today;
                 latestBegan = began;
                 lookedAt = look.lines();
             }
-            return look.whole();
+            return look.result();
         } finally {
             oneAtATime.unlock();
         }
     }
 
-    private Look refresh(LocalDate today, boolean asked) {
+    private Look refresh(LocalDate today, Reach reach) {
         Instant now = Instant.now(clock);
         WorklistState state = state();
         long seen = state.lastEventId();
         long last = lastEvent();
-        boolean whole = asked || !today.equals(state.shownOn()) || old(state, now) || openCases() <= wholeUpTo;
+        boolean large = openCases() > wholeUpTo;
+        boolean whole = reach == Reach.ALL || !large || !today.equals(state.shownOn()) || old(state, now);
         List<Line> lines = whole ? List.of() : linesSince(seen - OVERLAP);
         Set<Long> changed = lines.stream().filter(line -> !lookedAt.contains(line.id())).map(Line::caseId).collect(Collectors.toSet());
         whole |= changed.size() > MANY;
+        if (whole && large && reach == Reach.WHAT_A_PAGE_CAN_WAIT_FOR) {
+            return new Look(Result.ALL_ARE_DUE, Set.of());
+        }
         if (whole || !changed.isEmpty()) {
             CaseScope scope = whole ? CaseScope.all() : CaseScope.of(changed);
             Asking.Told told = asking.entries(today, scope);
             changes.apply(told, scope, today, now, seen);
             if (!told.whole()) {
-                return new Look(false, Set.of()); // nothing is noted, so that the same cases are asked about again next time
+                return new Look(Result.IN_PART, Set.of()); // nothing is noted, so that the same cases are asked about again next time
             }
         }
         note(state, today, last, whole ? now : null);
-        return new Look(true, lines.stream().map(Line::id).collect(Collectors.toSet()));
+        return new Look(Result.UP_TO_DATE, lines.stream().map(Line::id).collect(Collectors.toSet()));
     }
 
     /** Held to the end of the transaction, so that two processes on one database do not write the same entry twice. */

@@ -30,14 +30,14 @@ class Team {
     Accounts accounts;
 
     @Inject
-    Refresh refresh;
+    PageRefresh refresh;
 
     private record Figures(long now, long today, long soon, LocalDate oldest, long unsigned, long overdue) {
     }
 
     /** Brings the list up to date; returns whether that could be done. */
     boolean upToDate(LocalDate today) {
-        return refresh.tried(today);
+        return refresh.upToDate(today);
     }
 
     /** Returns a row for each clinician, and for whoever else has open cases. */

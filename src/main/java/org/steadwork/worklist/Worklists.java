@@ -39,7 +39,7 @@ class Worklists {
     EntityManager db;
 
     @Inject
-    Refresh refresh;
+    PageRefresh refresh;
 
     @Inject
     AttentionRules rules;
@@ -57,7 +57,7 @@ class Worklists {
     }
 
     Worklist on(LocalDate today, Filter asked) {
-        return read(today, asked, refresh.tried(today));
+        return read(today, asked, refresh.upToDate(today));
     }
 
     private Worklist read(LocalDate today, Filter asked, boolean upToDate) {

@@ -10,6 +10,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -47,6 +48,9 @@ class RefreshTest {
 
     @Inject
     Refresh refresh;
+
+    @Inject
+    PageRefresh pages;
 
     @Inject
     Asking asking;
@@ -161,19 +165,14 @@ class RefreshTest {
         long done = cases.open("Large-Done");
         long untold = cases.open("Large-Untold");
         refresh.runWhole(TODAY);
-        Refresh itself = ClientProxy.unwrap(refresh);
-        int before = itself.wholeUpTo;
-        itself.wholeUpTo = 0;
-        try {
+        inALargeClinic(() -> {
             Stream.of(done, untold).forEach(id -> cases.sql("update case_file set next_review_on = date '2999-01-01' where id = %d", id));
             QuarkusTransaction.requiringNew().run(() -> audit.record("changed case details", null, done, null));
             assertFalse(rules(done).contains("review_none"), "the trail tells of it");
             assertTrue(rules(untold).contains("review_none"), "nothing told of this one");
             refresh.runWhole(TODAY);
             assertFalse(rules(untold).contains("review_none"), "the look at all of them finds it");
-        } finally {
-            itself.wholeUpTo = before;
-        }
+        });
     }
 
     /** Whoever opens Today while another brings it up to date waits for it, but not for long, and is told. */
@@ -203,24 +202,59 @@ class RefreshTest {
         assertTrue(list(id).upToDate());
     }
 
+    /** The first page of a day over a large clinic begins the look at all cases and does not wait for its end. */
+    @Test
+    void theFirstPageOfADayDoesNotWaitForAllCases() throws Exception {
+        long id = cases.open("First-Of-Day");
+        LocalDate tomorrow = TODAY.plusDays(1);
+        refresh.runWhole(TODAY);
+        CountDownLatch enough = new CountDownLatch(1);
+        SilentAttention.meanwhile = () -> enough.await(60, TimeUnit.SECONDS);
+        Duration before = ClientProxy.unwrap(pages).patience;
+        ClientProxy.unwrap(pages).patience = Duration.ofMillis(200);
+        try {
+            inALargeClinic(() -> {
+                assertFalse(pages.upToDate(tomorrow), "it has only begun");
+                assertFalse(pages.upToDate(tomorrow), "another page does not begin a second look");
+                SilentAttention.meanwhile = null;
+                enough.countDown();
+                ClientProxy.unwrap(pages).patience = Duration.ofMinutes(1);
+                assertTrue(pages.upToDate(tomorrow), "who has the patience sees it whole");
+                assertTrue(QuarkusTransaction.requiringNew().call(() -> refresh.knows(id, tomorrow)));
+            });
+        } finally {
+            SilentAttention.meanwhile = null;
+            enough.countDown();
+            ClientProxy.unwrap(pages).patience = before;
+            refresh.runWhole(TODAY);
+        }
+    }
+
     @Test
     void stepsTellTheSameAsOneLook() {
         Stream.of("Step-One", "Step-Two", "Step-Three").forEach(cases::open);
         refresh.runWhole(TODAY);
         List<String> before = standing();
         assertTrue(before.size() >= 3);
-        Refresh itself = ClientProxy.unwrap(refresh);
-        int whole = itself.wholeUpTo;
-        int step = itself.casesAStep;
-        itself.wholeUpTo = 0;
-        itself.casesAStep = 2;
-        try {
+        inALargeClinic(() -> {
             long late = cases.open("Step-Late");
             cases.sql("update worklist_entry set reason = 'as it was' where cleared_on is null");
             assertTrue(refresh.runWhole(TODAY));
             List<String> after = standing();
             assertTrue(after.stream().anyMatch(line -> line.startsWith(late + " review_none")), "the last step reaches the newest case");
             assertEquals(before, after.stream().filter(line -> !line.startsWith(late + " ")).toList(), "each step says anew what stands in its cases");
+        });
+    }
+
+    /** With the look at all cases too much for a page, and its steps of two cases. */
+    private void inALargeClinic(Runnable check) {
+        Refresh itself = ClientProxy.unwrap(refresh);
+        int whole = itself.wholeUpTo;
+        int step = itself.casesAStep;
+        itself.wholeUpTo = 0;
+        itself.casesAStep = 2;
+        try {
+            check.run();
         } finally {
             itself.wholeUpTo = whole;
             itself.casesAStep = step;
@@ -270,10 +304,7 @@ class RefreshTest {
         long late = cases.open("Large-Late");
         long prompt = cases.open("Large-Prompt");
         refresh.runWhole(TODAY);
-        Refresh itself = ClientProxy.unwrap(refresh);
-        int before = itself.wholeUpTo;
-        itself.wholeUpTo = 0;
-        try {
+        inALargeClinic(() -> {
             QuarkusTransaction.requiringNew().run(() -> {
                 audit.record("changed case details", null, late, null);
                 cases.sql("update case_file set next_review_on = date '2999-01-01' where id = %d", late);
@@ -283,9 +314,7 @@ class RefreshTest {
                 assertTrue(again <= 5, "nobody is asked about twice: " + again);
             });
             assertFalse(rules(late).contains("review_none"), "its number is lower than the last that was seen");
-        } finally {
-            itself.wholeUpTo = before;
-        }
+        });
     }
 
     @Test
