@@ -106,7 +106,7 @@ public final class CurvePlot {
         text.close();
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + height + "\" width=\""
                 + size.width + "\" height=\"" + height + "\" role=\"img\" focusable=\"false\" aria-labelledby=\"t-" + id + " d-" + id + "\"><title id=\"t-" + id
-                + "\">" + PlainSvg.escape(title) + "</title><desc id=\"d-" + id + "\">" + PlainSvg.escape(words(curves, ticks)) + "</desc>\n"
+                + "\">" + SvgText.escape(title) + "</title><desc id=\"d-" + id + "\">" + SvgText.escape(words(curves, ticks)) + "</desc>\n"
                 + PlainSvg.inside(canvas.getSVGElement()) + text.done() + "</svg>\n";
     }
 

@@ -71,7 +71,7 @@ final class PlainSvg {
             if (in.isStartElement()) {
                 element(in, out);
             } else if (in.isCharacters()) {
-                out.append(escape(in.getText()));
+                out.append(SvgText.escape(in.getText()));
             }
         }
         return any;
@@ -99,7 +99,7 @@ final class PlainSvg {
             return;
         }
         out.append('<').append(name);
-        attributes.forEach((key, value) -> out.append(' ').append(key).append("=\"").append(escape(value)).append('"'));
+        attributes.forEach((key, value) -> out.append(' ').append(key).append("=\"").append(SvgText.escape(value)).append('"'));
         int end = out.length();
         out.append('>');
         if (children(in, out)) {
@@ -154,9 +154,5 @@ final class PlainSvg {
         }
         long tenths = Math.round(Math.abs(value) * 10);
         return (value < 0 && tenths > 0 ? "-" : "") + tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10);
-    }
-
-    static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

@@ -79,7 +79,7 @@ public final class SharePlot {
         text.close();
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + (plot + FOOT)
                 + "\" width=\"" + size.width + "\" height=\"" + (plot + FOOT) + "\" role=\"img\" focusable=\"false\" aria-labelledby=\"t-" + id + " d-" + id
-                + "\"><title id=\"t-" + id + "\">" + PlainSvg.escape(title) + "</title><desc id=\"d-" + id + "\">" + PlainSvg.escape(words(rows))
+                + "\"><title id=\"t-" + id + "\">" + SvgText.escape(title) + "</title><desc id=\"d-" + id + "\">" + SvgText.escape(words(rows))
                 + "</desc>\n" + PlainSvg.inside(canvas.getSVGElement()) + text.done() + "</svg>\n";
     }
 

@@ -25,7 +25,7 @@ final class SvgMarkup {
     }
 
     SvgMarkup text(String text) {
-        out.append(escape(text));
+        out.append(SvgText.escape(text));
         return this;
     }
 
@@ -57,12 +57,8 @@ final class SvgMarkup {
             Object value = attributes[i + 1];
             if (value != null) {
                 String text = value instanceof Double number ? number(number) : value.toString();
-                out.append(' ').append(attributes[i]).append("=\"").append(escape(text)).append('"');
+                out.append(' ').append(attributes[i]).append("=\"").append(SvgText.escape(text)).append('"');
             }
         }
-    }
-
-    private static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

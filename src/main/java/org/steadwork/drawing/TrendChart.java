@@ -65,8 +65,8 @@ public final class TrendChart {
         String id = trend.id() + "-" + size.name().toLowerCase(Locale.ROOT);
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size.cssClass + "\" viewBox=\"0 0 " + size.width + " " + height
                 + "\" width=\"" + size.width + "\" height=\"" + height + "\" role=\"img\" focusable=\"false\" aria-labelledby=\"t-" + id
-                + " d-" + id + "\" font-family=\"" + FONT + "\"><title id=\"t-" + id + "\">" + PlainSvg.escape(trend.measure())
-                + "</title><desc id=\"d-" + id + "\">" + PlainSvg.escape(alternative(trend)) + "</desc>\n"
+                + " d-" + id + "\" font-family=\"" + FONT + "\"><title id=\"t-" + id + "\">" + SvgText.escape(trend.measure())
+                + "</title><desc id=\"d-" + id + "\">" + SvgText.escape(alternative(trend)) + "</desc>\n"
                 + PlainSvg.inside(canvas.getSVGElement()) + new TrendMarks(frame, area, plot).draw()
                 + new TrendLabels(frame, area, plot).draw() + "</svg>\n";
     }

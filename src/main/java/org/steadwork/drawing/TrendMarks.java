@@ -80,6 +80,6 @@ final class TrendMarks {
 
     static String text(double x, double y, String text, String looks, String anchor) {
         return "<text x=\"" + number(x) + "\" y=\"" + number(y) + "\" " + looks + (anchor.equals("start") ? "" : " text-anchor=\"" + anchor + "\"")
-                + ">" + PlainSvg.escape(text) + "</text>\n";
+                + ">" + SvgText.escape(text) + "</text>\n";
     }
 }

@@ -82,7 +82,7 @@ public record WorkTimeline(List<Spell> spells, LocalDate from, LocalDate until) 
     private String draw(String size, int width) {
         StringBuilder out = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"" + size + "\" viewBox=\"0 0 " + width + " 106\" width=\""
                 + width + "\" height=\"106\" role=\"img\" focusable=\"false\" aria-labelledby=\"wt-" + size + " wd-" + size + "\"><title id=\"wt-" + size
-                + "\">Work status over time</title><desc id=\"wd-" + size + "\">" + PlainSvg.escape(alternative()) + "</desc>");
+                + "\">Work status over time</title><desc id=\"wd-" + size + "\">" + SvgText.escape(alternative()) + "</desc>");
         line(out, LEFT, TOP, width - RIGHT, TOP, "stroke=\"#b8b0a4\" stroke-dasharray=\"2 3\"");
         for (Spell spell : spells) {
             spell(out, spell, width);
@@ -141,7 +141,7 @@ public record WorkTimeline(List<Spell> spells, LocalDate from, LocalDate until) 
 
     private static void text(StringBuilder out, double x, double y, String anchor, String words, boolean bold) {
         out.append("<text x=\"").append(round(x)).append("\" y=\"").append(round(y)).append("\" font-size=\"13\" text-anchor=\"").append(anchor).append("\"")
-                .append(bold ? " class=\"t-b\" font-weight=\"700\" fill=\"#1d2733\"" : " fill=\"#56606b\"").append(">").append(PlainSvg.escape(words))
+                .append(bold ? " class=\"t-b\" font-weight=\"700\" fill=\"#1d2733\"" : " fill=\"#56606b\"").append(">").append(SvgText.escape(words))
                 .append("</text>");
     }
 

@@ -1,6 +1,7 @@
 package org.steadwork.drawing.desk;
 
 import java.util.Locale;
+import org.steadwork.drawing.SvgText;
 
 /**
  * The proposed settings as a small picture to stick to the desk: person and furniture to scale with the heights to set, nothing
@@ -45,7 +46,7 @@ public record DeskCard(String svg, String alternative) {
         String words = "Set: " + dimensions.words + ".";
         String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + WIDTH + " " + height + "\" width=\"" + WIDTH + "\" height=\"" + height
                 + "\" role=\"img\" aria-labelledby=\"t-" + id + " d-" + id + "\" font-family=\"system-ui, 'Liberation Sans', Arial, sans-serif\"><title id=\"t-"
-                + id + "\">Settings of the work place, to scale</title><desc id=\"d-" + id + "\">" + Pen.escape(words) + "</desc>\n<rect width=\"" + WIDTH + "\" height=\"" + height + "\" fill=\"" + Palette.PAPER + "\"/>\n"
+                + id + "\">Settings of the work place, to scale</title><desc id=\"d-" + id + "\">" + SvgText.escape(words) + "</desc>\n<rect width=\"" + WIDTH + "\" height=\"" + height + "\" fill=\"" + Palette.PAPER + "\"/>\n"
                 + sheet.pen() + "</svg>\n";
         return new DeskCard(svg, words);
     }

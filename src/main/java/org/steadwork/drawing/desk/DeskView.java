@@ -3,6 +3,7 @@ package org.steadwork.drawing.desk;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.steadwork.drawing.SvgText;
 
 /**
  * A side view of a person at a desk, to scale: the present state in dashed outline, the proposed one filled, target bands,
@@ -51,8 +52,8 @@ public record DeskView(String svg, String alternative, int width, int height) {
         String id = scene.id() + "-" + show.name().toLowerCase(Locale.ROOT) + "-" + width;
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + height + "\" width=\"" + width + "\" height=\"" + height
                 + "\" role=\"img\" aria-labelledby=\"t-" + id + " d-" + id + "\" font-family=\"" + FONT + "\">"
-                + "<title id=\"t-" + id + "\">" + Pen.escape("Side view to scale: " + scene.title()) + "</title>"
-                + "<desc id=\"d-" + id + "\">" + Pen.escape(alternative) + "</desc>\n"
+                + "<title id=\"t-" + id + "\">" + SvgText.escape("Side view to scale: " + scene.title()) + "</title>"
+                + "<desc id=\"d-" + id + "\">" + SvgText.escape(alternative) + "</desc>\n"
                 + "<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Palette.PAPER + "\"/>\n"
                 + drawing + "</svg>\n";
     }

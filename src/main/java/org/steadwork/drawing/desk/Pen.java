@@ -2,7 +2,7 @@ package org.steadwork.drawing.desk;
 
 import java.util.List;
 import java.util.Locale;
-
+import org.steadwork.drawing.SvgText;
 import org.steadwork.drawing.TextWidth;
 
 /** Collects SVG elements; geometry and looks as attributes only, never as style. Units are those of the drawing. */
@@ -16,10 +16,6 @@ final class Pen {
         }
         String text = String.format(Locale.ROOT, "%.1f", value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-    }
-
-    static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 
     void open(String element) {
@@ -80,7 +76,7 @@ final class Pen {
         if (!type.anchor().equals("start")) {
             out.append(" text-anchor=\"").append(type.anchor()).append('"');
         }
-        out.append(extra).append('>').append(escape(text)).append("</text>\n");
+        out.append(extra).append('>').append(SvgText.escape(text)).append("</text>\n");
     }
 
     /** A centred text on a plate of paper. */

@@ -2,7 +2,7 @@ package org.steadwork.drawing.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-
+import org.steadwork.drawing.SvgText;
 import org.steadwork.drawing.TextWidth;
 
 /**
@@ -31,8 +31,8 @@ public record PlanView(String svg, String alternative, int width, int height) {
         String alternative = String.join(". ", layout.words) + ". Lengths in mm; where the person sits is worked out from the reach.";
         String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + layout.height + "\" width=\"" + width + "\" height=\""
                 + layout.height + "\" role=\"img\" aria-labelledby=\"t-" + id + " d-" + id + "\" font-family=\"" + FONT + "\">"
-                + "<title id=\"t-" + id + "\">" + Pen.escape("Plan to scale: " + scene.title()) + "</title>"
-                + "<desc id=\"d-" + id + "\">" + Pen.escape(alternative) + "</desc>\n"
+                + "<title id=\"t-" + id + "\">" + SvgText.escape("Plan to scale: " + scene.title()) + "</title>"
+                + "<desc id=\"d-" + id + "\">" + SvgText.escape(alternative) + "</desc>\n"
                 + "<rect width=\"" + width + "\" height=\"" + layout.height + "\" fill=\"" + Palette.PAPER + "\"/>\n" + layout.pen + "</svg>\n";
         return new PlanView(svg, alternative, width, layout.height);
     }

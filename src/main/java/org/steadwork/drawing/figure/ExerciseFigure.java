@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.steadwork.drawing.SvgText;
 
 /**
  * Draws an exercise from joint angles: numbered frames, what moves tinted and with an arrow, seconds to hold. The picture
@@ -66,7 +67,7 @@ public final class ExerciseFigure {
     private String svg(boolean mirrored) {
         Layout layout = new Layout(figure, skeletons);
         StringBuilder svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 240 200\" width=\"240\" height=\"200\""
-                + " role=\"img\" aria-label=\"" + Svg.escape(figure.values().text("name", figure.key())) + "\">");
+                + " role=\"img\" aria-label=\"" + SvgText.escape(figure.values().text("name", figure.key())) + "\">");
         for (int i = 0; i < figure.frames(); i++) {
             svg.append("<g>").append(frame(i, layout, mirrored)).append("</g>");
         }

@@ -1,6 +1,7 @@
 package org.steadwork.drawing.figure;
 
 import java.util.List;
+import org.steadwork.drawing.SvgText;
 
 /** Writes shapes of a figure with presentation attributes only. Numbers are rounded to a tenth of a unit. */
 final class Svg {
@@ -67,10 +68,6 @@ final class Svg {
     static String text(Point at, double size, String colour, String anchor, String text) {
         return "<text x=\"" + num(at.x()) + "\" y=\"" + num(at.y()) + "\"" + (anchor.isEmpty() ? "" : " text-anchor=\"" + anchor + "\"")
                 + " font-family=\"sans-serif\" font-size=\"" + num(size) + "\" font-weight=\"700\" fill=\"" + colour + "\">"
-                + escape(text) + "</text>";
-    }
-
-    static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+                + SvgText.escape(text) + "</text>";
     }
 }
