@@ -139,6 +139,17 @@ public final class PackagedApplication implements AutoCloseable {
         }
     }
 
+    /** Asks the process to end and ends it at once after these milliseconds, as a machine does that is going down; returns when it is gone. */
+    public void killWhileEnding(int millis) {
+        process.destroy();
+        try {
+            process.waitFor(millis, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        kill();
+    }
+
     public long pid() {
         return process.pid();
     }

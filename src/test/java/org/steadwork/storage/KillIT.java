@@ -23,7 +23,7 @@ import org.steadwork.journey.Guest;
 import org.steadwork.journey.PackagedApplication;
 
 /**
- * The packaged demo is killed at random moments while several people write. After each kill the database is read directly: every write that was
+ * The packaged demo is killed at random moments while several people write, every third time while it is ending (the file is made small then). After each kill the database is read directly: every write that was
  * acknowledged is there, nothing is there by half, and the chain of the audit trail is whole. {@code ./mvnw -Pkill verify} does 200 rounds on each database, {@code -Plong} a few; the
  * usual run a few on H2.
  */
@@ -99,7 +99,11 @@ class KillIT {
                 }
                 TimeUnit.MILLISECONDS.sleep(100 + random.nextInt(LONGEST_MILLIS));
             } finally {
-                application.kill();
+                if (round % 3 == 0) {
+                    application.killWhileEnding(random.nextInt(LONGEST_MILLIS));
+                } else {
+                    application.kill();
+                }
             }
             for (Thread writer : writers) {
                 writer.join(TimeUnit.SECONDS.toMillis(60));
