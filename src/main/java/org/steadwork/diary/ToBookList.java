@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.steadwork.account.Account;
@@ -20,6 +22,7 @@ import org.steadwork.casefile.VisitKind;
 @ApplicationScoped
 class ToBookList {
 
+    private static final int PAGE = 30;
     private static final int MID_MORNING = 600;
     private static final int PROPOSED = 4;
     private static final int PROPOSED_A_DAY = 1;
@@ -42,22 +45,63 @@ class ToBookList {
     @Inject
     Clock clock;
 
-    /** All that is to be booked, the earliest day first. */
-    List<ToBook> all() {
+    /** One page of the list. */
+    record Part(List<ToBook> rows, int count, int page) {
+
+        public int pages() {
+            return Math.max(1, (count + PAGE - 1) / PAGE);
+        }
+
+        public int first() {
+            return (page - 1) * PAGE + 1;
+        }
+
+        public int last() {
+            return first() + rows.size() - 1;
+        }
+
+        public String earlier() {
+            return page > 1 ? "/diary/to-book?page=" + (page - 1) : null;
+        }
+
+        public String later() {
+            return page < pages() ? "/diary/to-book?page=" + (page + 1) : null;
+        }
+    }
+
+    /** What is to be booked, as its key: a planned visit, or without one the review of a case. */
+    private record Key(LocalDate on, Long caseId, Long visitId) {
+    }
+
+    /** Returns so many of what is to be booked, the earliest day first; of a page past the end the last. */
+    Part part(int asked) {
         LocalDate today = LocalDate.now(clock);
-        List<ToBook> found = new ArrayList<>();
-        List<Visit> planned = db.createQuery("from Visit v join fetch v.caseFile c join fetch c.patient join fetch c.clinician where v.attendance = ?1"
-                + " and c.closedOn is null and not exists (select 1 from Appointment a where a.visit = v and a.live = true) order by v.visitedOn, v.id", Visit.class)
-                .setParameter(1, Attendance.PLANNED).getResultList();
-        planned.forEach(visit -> found.add(new ToBook(visit.caseFile(), visit, visit.visitedOn(), List.of())));
-        Set<Long> named = planned.stream().map(visit -> visit.caseFile().id()).collect(Collectors.toSet());
-        db.createQuery("from CaseFile c join fetch c.patient join fetch c.clinician where c.closedOn is null and c.nextReviewOn is not null"
+        List<Key> keys = keys(today);
+        int page = Math.max(1, Math.min(asked, (keys.size() + PAGE - 1) / PAGE));
+        List<Key> shown = keys.subList((page - 1) * PAGE, Math.min(page * PAGE, keys.size()));
+        return new Part(withProposals(read(shown), today), keys.size(), page);
+    }
+
+    private List<Key> keys(LocalDate today) {
+        List<Key> keys = new ArrayList<>(db.createQuery("select v.visitedOn, c.id, v.id from Visit v join v.caseFile c where v.attendance = ?1"
+                + " and c.closedOn is null and not exists (select 1 from Appointment a where a.visit = v and a.live = true)", Key.class)
+                .setParameter(1, Attendance.PLANNED).getResultList());
+        Set<Long> named = keys.stream().map(Key::caseId).collect(Collectors.toSet());
+        db.createQuery("select c.nextReviewOn, c.id, cast(null as Long) from CaseFile c where c.closedOn is null and c.nextReviewOn is not null"
                         + " and not exists (select 1 from Visit v where v.caseFile = c and v.attendance = ?1 and v.visitedOn >= ?2)"
-                        + " and not exists (select 1 from Visit s where s.caseFile = c and s.attendance = ?3 and s.visitedOn >= c.nextReviewOn) order by c.nextReviewOn",
-                CaseFile.class).setParameter(1, Attendance.PLANNED).setParameter(2, today).setParameter(3, Attendance.ATTENDED).getResultStream()
-                .filter(file -> !named.contains(file.id())).forEach(file -> found.add(new ToBook(file, null, file.nextReviewOn(), List.of())));
-        found.sort(Comparator.comparing(ToBook::on).thenComparing(one -> one.caseFile().id()));
-        return withProposals(found, today);
+                        + " and not exists (select 1 from Visit s where s.caseFile = c and s.attendance = ?3 and s.visitedOn >= c.nextReviewOn)",
+                Key.class).setParameter(1, Attendance.PLANNED).setParameter(2, today).setParameter(3, Attendance.ATTENDED).getResultStream()
+                .filter(key -> !named.contains(key.caseId())).forEach(keys::add);
+        keys.sort(Comparator.comparing(Key::on).thenComparing(Key::caseId).thenComparing(Key::visitId, Comparator.nullsLast(Comparator.naturalOrder())));
+        return keys;
+    }
+
+    private List<ToBook> read(List<Key> shown) {
+        Map<Long, Visit> visits = db.createQuery("from Visit v join fetch v.caseFile c join fetch c.patient join fetch c.clinician where v.id in ?1", Visit.class)
+                .setParameter(1, shown.stream().map(Key::visitId).filter(Objects::nonNull).toList()).getResultStream().collect(Collectors.toMap(Visit::id, visit -> visit));
+        Map<Long, CaseFile> files = db.createQuery("from CaseFile c join fetch c.patient join fetch c.clinician where c.id in ?1", CaseFile.class)
+                .setParameter(1, shown.stream().map(Key::caseId).toList()).getResultStream().collect(Collectors.toMap(CaseFile::id, file -> file));
+        return shown.stream().map(key -> new ToBook(files.get(key.caseId()), visits.get(key.visitId()), key.on(), List.of())).toList();
     }
 
     private List<ToBook> withProposals(List<ToBook> found, LocalDate today) {

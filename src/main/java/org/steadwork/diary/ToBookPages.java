@@ -9,7 +9,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
+import org.jboss.resteasy.reactive.RestQuery;
 import org.steadwork.web.Answers;
 
 /** What is planned and has no time: visits planned in their cases, and reviews that come due. */
@@ -19,7 +19,7 @@ class ToBookPages {
 
     @CheckedTemplate(basePath = "diary", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     static class Templates {
-        static native TemplateInstance toBook(List<ToBook> rows, LocalDate today);
+        static native TemplateInstance toBook(ToBookList.Part part, LocalDate today);
     }
 
     @Inject
@@ -28,8 +28,10 @@ class ToBookPages {
     @Inject
     Clock clock;
 
+    /** A page that is not there is the nearest one that is. */
     @GET
-    public Response list() {
-        return Answers.page(Templates.toBook(list.all(), LocalDate.now(clock)));
+    public Response list(@RestQuery String page) {
+        int asked = page != null && page.matches("\\d{1,6}") ? Integer.parseInt(page) : 1;
+        return Answers.page(Templates.toBook(list.part(asked), LocalDate.now(clock)));
     }
 }

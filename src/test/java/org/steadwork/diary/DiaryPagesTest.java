@@ -12,8 +12,11 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -219,7 +222,7 @@ class DiaryPagesTest {
         visitor.submit(visit, Map.of("attendance", "planned", "visitedOn", Dates.shown(day.plusDays(2))));
         assertEquals(200, visitor.status(), visitor.page().text());
         assertEquals(List.of(false, day, 540, Attendance.PLANNED, day.plusDays(2)), List.of(stands(id)));
-        assertTrue(visitor.open("/diary/to-book").text().contains(known.name()), "and it is to be booked");
+        assertTrue(toBook(visitor, known).isPresent(), "and it is to be booked");
         assertTrue(visitor.open("/diary?day=" + day.plusDays(2)).select(".notice--caution").text().contains(known.name()));
     }
 
@@ -232,14 +235,13 @@ class DiaryPagesTest {
         visitor.open(visit);
         visitor.submit(visit, Map.of("nextReviewOn", Dates.shown(day)));
         assertEquals(200, visitor.status(), visitor.page().text());
-        visitor.open("/diary/to-book");
-        Element row = visitor.page().select(".waiting__one").stream().filter(one -> one.text().contains(known.name())).findFirst().orElseThrow();
+        Element row = toBook(visitor, known).orElseThrow();
         List<String> days = row.select("button").eachAttr("value").stream().map(value -> value.substring(0, 10)).distinct().toList();
         assertTrue(days.size() >= 3 && days.stream().map(LocalDate::parse).allMatch(one -> Math.abs(one.toEpochDay() - day.toEpochDay()) <= 2), days.toString());
         visitor.post("/diary/book", Map.of("csrf-token", List.of(row.select("[name=csrf-token]").val()), "patient", List.of(String.valueOf(known.patientId())), "caseId",
                 List.of(String.valueOf(known.caseId())), "kind", List.of("follow_up"), "room", List.of("any"), "take", List.of(row.select("button").first().val())));
         assertEquals(200, visitor.status(), visitor.page().text());
-        assertFalse(visitor.open("/diary/to-book").text().contains(known.name()));
+        assertTrue(toBook(visitor, known).isEmpty());
         assertTrue(visitor.open("/cases/" + known.caseId() + "/visits").select(".rail").text().contains("Booked"), visitor.page().select(".rail").text());
         visitor.open("/cases/" + known.caseId() + "/close");
         assertTrue(visitor.page().text().contains("Cancel it in the diary first"), visitor.page().text());
@@ -286,6 +288,37 @@ class DiaryPagesTest {
                 assertFalse(words.contains(clinical), path + " says " + clinical);
             }
         }
+    }
+
+    @Test
+    void whatIsToBeBookedIsShownPageByPageAndEachOnce() {
+        List<Known> all = Stream.generate(this::known).limit(31).toList();
+        QuarkusTransaction.requiringNew().run(() -> db.createQuery("update CaseFile c set c.nextReviewOn = ?1 where c.id in ?2").setParameter(1, monday(30))
+                .setParameter(2, all.stream().map(Known::caseId).toList()).executeUpdate());
+        Visitor visitor = accounts.visitor(Role.ASSISTANT);
+        List<Element> rows = toBook(visitor);
+        all.forEach(one -> assertEquals(1, rows.stream().filter(row -> row.text().contains(one.name())).count()));
+        assertEquals(30, visitor.open("/diary/to-book").select(".waiting__one").size());
+        assertTrue(visitor.page().select(".sec__note").text().contains("1 to 30 of " + rows.size()), visitor.page().select(".sec__note").text());
+        assertEquals(visitor.open("/diary/to-book?page=999999").select(".waiting__one").eachText(),
+                rows.subList((rows.size() - 1) / 30 * 30, rows.size()).stream().map(Element::text).toList(), "past the end is the last");
+        assertEquals("Page 1", visitor.open("/diary/to-book?page=%3Cb%3E").select(".list-pages p").text().replaceFirst(" of.*", ""));
+    }
+
+    private Optional<Element> toBook(Visitor visitor, Known known) {
+        return toBook(visitor).stream().filter(row -> row.text().contains(known.name())).findFirst();
+    }
+
+    /** The rows of all its pages. */
+    private static List<Element> toBook(Visitor visitor) {
+        List<Element> rows = new ArrayList<>();
+        String next = "/diary/to-book";
+        while (!next.isEmpty()) {
+            visitor.open(next);
+            rows.addAll(visitor.page().select(".waiting__one"));
+            next = visitor.page().select(".list-pages a:contains(Later)").attr("href");
+        }
+        return rows;
     }
 
     @Test
