@@ -44,8 +44,9 @@ class Team {
     List<TeamRow> on(LocalDate today) {
         Map<Long, Long> cases = counts("select c.clinician.id, count(c) from CaseFile c where c.closedOn is null group by c.clinician.id", Map.of());
         Map<Long, Long> snoozed = counts("select c.clinician.id, count(e) from WorklistEntry e join e.caseFile c where e.clearedOn is null and e.putOffUntil > :today group by c.clinician.id", Map.of("today", today));
+        // each visit has a case; left, so that H2 begins with the visits of the week and not with all cases
         LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        Map<Long, Long> visits = counts("select c.clinician.id, count(v) from Visit v join v.caseFile c where v.visitedOn between :monday and :sunday"
+        Map<Long, Long> visits = counts("select c.clinician.id, count(v) from Visit v left join v.caseFile c where v.visitedOn between :monday and :sunday"
                 + " and v.attendance <> :cancelled group by c.clinician.id", Map.of("monday", monday, "sunday", monday.plusDays(6), "cancelled", Attendance.CANCELLED));
         Map<Long, Figures> figures = figures(today);
         return accounts.all().stream().filter(account -> account.active() && account.role() != Role.ASSISTANT || cases.containsKey(account.id()))
