@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.steadwork.measure.BenchmarkPage;
 import org.steadwork.measure.InventedClinic;
+import org.steadwork.web.Dates;
 
 /**
  * Measures the pages a clinic uses most over HTTP on the packaged application, with 1,000, 10,000 and 100,000 invented cases, beside the bare
@@ -60,13 +61,17 @@ class PagesBench {
             try (PackagedApplication application = PackagedApplication.startKeeping(folder, Map.of())) {
                 BenchClient.makeTheLead(application);
             }
+            long[] ids;
+            List<String> visits;
             try (Connection db = DriverManager.getConnection(url)) {
                 new InventedClinic(db, 42, today).fill(cases);
+                ids = InventedClinic.openIds(db);
+                visits = InventedClinic.visitsToSave(db);
             }
             for (String command : List.of("sum-up", "compact")) {
                 assertEquals(0, PackagedCommand.run(Map.of("steadwork.data-folder", folder.resolve("data").toString()), command).exit());
             }
-            List<Page> pages = Page.all(today, InventedClinic.ids(cases));
+            List<Page> pages = Page.all(today, ids, visits);
             Map<String, Timed> measured = new LinkedHashMap<>();
             double mapsASecond;
             long began = System.nanoTime();
@@ -81,12 +86,12 @@ class PagesBench {
                 for (Page page : pages) {
                     measured.put(page.name(), Timed.of(page.times(), page.times() / 2, number -> page.over().ask(client, number)));
                 }
-                mapsASecond = client.aSecond(WORKERS, SECONDS_OF_MAPS, InventedClinic.ids(cases));
+                mapsASecond = client.aSecond(WORKERS, SECONDS_OF_MAPS, ids);
                 megabytes = residentMegabytes(application.pid());
             }
             Map<String, Timed> bare = new LinkedHashMap<>();
             try (Connection db = DriverManager.getConnection(url)) {
-                BareRows rows = new BareRows(db, today, InventedClinic.ids(cases));
+                BareRows rows = new BareRows(db, today, ids);
                 for (Page page : pages) {
                     bare.put(page.name(), Timed.of(page.times(), page.times() / 2, number -> {
                         page.bare().read(rows, number);
@@ -115,7 +120,7 @@ class PagesBench {
     private static String text(List<PageFigures> all) {
         StringBuilder text = new StringBuilder("""
                 The packaged application as README starts it, on an H2 file with `WRITE_DELAY=0`, filled with invented cases (`measure.InventedClinic`: five
-                visits, ten scores, three symptom reports each, seeded), summed up and compacted. Every page was opened in turn for 30 s before; one visitor, from the request to the whole answer, over a different case with
+                visits, ten scores, three symptom reports each, seeded), summed up and compacted. Every page was opened in turn for 30 s before; one visitor, from the request to the whole answer, over a different open case with
                 each request; the client runs on the same two processors. "Bare" is the SQL for the same rows over JDBC in the same kind of file, every value
                 read; "frame" is a signed-in page that asks nothing of the cases (`/account/password`). A letter draft is the POST that makes it and the
                 page it leads to is not in it; saving a visit is the POST alone, with its history, its line in the audit trail and the forced commit.
@@ -166,7 +171,7 @@ class PagesBench {
             void read(BareRows rows, int number) throws SQLException;
         }
 
-        static List<Page> all(LocalDate today, long[] ids) {
+        static List<Page> all(LocalDate today, long[] ids, List<String> visits) {
             String period = "?to=" + today + "&from=";
             return List.of(
                     new Page(FRAME, 200, (client, number) -> client.get("/account/password"), (rows, number) -> { }),
@@ -179,7 +184,7 @@ class PagesBench {
                     new Page("Caseload, every case, counted anew", 12, (client, number) -> client.get("/caseload" + period + today.minusYears(7).minusDays(number)),
                             (rows, number) -> rows.caseload(today.minusYears(6))),
                     new Page("Letter draft", 60, (client, number) -> client.post("/cases/" + ids[number % ids.length] + "/letters/new/routine_referral", "", Map.of("to", "other", "otherKind", "doctor", "otherName", "Dr Bench")), BareRows::map),
-                    new Page("Saving a visit", 60, (client, number) -> client.post("/cases/" + ids[number % ids.length] + "/visits/1", "", Map.of()), BareRows::saveVisit));
+                    new Page("Saving a visit", 60, (client, number) -> client.post(visits.get(number % visits.size()), "", Map.of("nextReviewOn", Dates.shown(today.plusDays(14)))), BareRows::saveVisit));
         }
     }
 

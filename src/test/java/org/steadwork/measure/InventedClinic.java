@@ -156,6 +156,31 @@ public final class InventedClinic {
         return LongStream.range(0, cases / step).map(i -> FIRST_ID + i * step).toArray();
     }
 
+    /** Returns up to 400 of the open cases, spread over all of them: a closed one has no form to save. */
+    public static long[] openIds(Connection db) throws SQLException {
+        List<Long> open = new ArrayList<>();
+        try (Statement statement = db.createStatement(); ResultSet rows = statement.executeQuery("select id from case_file where closed_on is null order by id")) {
+            while (rows.next()) {
+                open.add(rows.getLong(1));
+            }
+        }
+        int step = Math.max(1, open.size() / 400);
+        return LongStream.range(0, open.size() / step).map(i -> open.get((int) i * step)).toArray();
+    }
+
+    /** Returns the addresses of the latest visits of open cases whose notes wait to be signed: a signed one has no form to save. */
+    public static List<String> visitsToSave(Connection db) throws SQLException {
+        List<String> visits = new ArrayList<>();
+        try (Statement statement = db.createStatement(); ResultSet rows = statement.executeQuery("select c.id, v.number from visit v join visit_note n on n.visit_id = v.id"
+                + " join case_file c on c.id = v.case_file_id where n.signed_at is null and c.closed_on is null"
+                + " and not exists (select 1 from visit later where later.case_file_id = c.id and later.visited_on > v.visited_on) order by c.id")) {
+            while (rows.next()) {
+                visits.add("/cases/" + rows.getLong(1) + "/visits/" + rows.getInt(2));
+            }
+        }
+        return visits;
+    }
+
     /** Returns the number of rows of a table, for checks. */
     public static long count(Connection db, String table) throws SQLException {
         try (PreparedStatement statement = db.prepareStatement("select count(*) from " + table); ResultSet row = statement.executeQuery()) {
