@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.eclipse.microprofile.config.ConfigProvider;
+import org.steadwork.storage.StartCheck;
 
 /**
  * The word {@code rehearse}: starts on a new folder as a clinic would, opens the sign-in page once, and ends. The build does so to
@@ -26,6 +28,7 @@ public class Rehearsal implements QuarkusApplication {
         Path folder = newFolder();
         System.setProperty("steadwork.data-folder", folder.toString());
         System.setProperty("quarkus.http.port", "0");
+        StartCheck.runForServer(ConfigProvider.getConfig());
         Quarkus.run(Rehearsal.class, (status, problem) -> {
             remove(folder);
             System.exit(status);

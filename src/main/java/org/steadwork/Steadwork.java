@@ -64,7 +64,7 @@ public final class Steadwork {
         }
         Config config = ConfigProvider.getConfig();
         if (ON_RECORDS.containsKey(command)) {
-            StartCheck.run(config);
+            StartCheck.runForServer(config);
             System.setProperty("quarkus.http.host-enabled", "false");
             Quarkus.run(ON_RECORDS.get(command), words.toArray(String[]::new));
             return;
@@ -73,7 +73,7 @@ public final class Steadwork {
             case "" -> {
                 PlainHttpGuard.check(config);
                 OpenIdSettings.read(config);
-                StartCheck.run(config);
+                StartCheck.runForServer(config);
                 Quarkus.run();
             }
             case "backup" -> System.exit(BackupCommand.run(config, words, System.out));

@@ -13,10 +13,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.steadwork.kernel.RefusedStartException;
 
-/**
- * Looks at the data folder and the database before the server starts, so that what is wrong is said in one line and nothing starts by half. On
- * H2 it also opens and closes the file once, which lets H2 give back space it no longer needs.
- */
+/** Looks at the data folder and the database before the server starts, so that what is wrong is said in one line and nothing starts by half. */
 public final class StartCheck {
 
     private static final String PLAIN = "H:";
@@ -27,18 +24,44 @@ public final class StartCheck {
     }
 
     /**
-     * Checks and hands the key to the server.
+     * Checks and hands the key to what follows.
      *
      * @throws RefusedStartException when the clinic must not start
      */
     public static void run(Config config) {
         DatabasePlace place = DatabasePlace.from(config);
+        try {
+            checked(place, config).close();
+        } catch (SQLException e) {
+            throw Troubles.opening(place, e);
+        }
+        place.hand(config);
+    }
+
+    /** As {@link #run}, and leaves an H2 file open for the server, unless closing it is worth while because much of it is unused. */
+    public static void runForServer(Config config) {
+        DatabasePlace place = DatabasePlace.from(config);
+        try {
+            Connection db = checked(place, config);
+            if (place.h2File() && !FileFill.of(db).wasteful()) {
+                OpenedFile.keep(db);
+            } else {
+                db.close();
+            }
+        } catch (SQLException e) {
+            throw Troubles.opening(place, e);
+        }
+        place.hand(config);
+    }
+
+    private static Connection checked(DatabasePlace place, Config config) throws SQLException {
         if (place.h2File()) {
             folder(place.folder(), config.getOptionalValue("steadwork.least-free-megabytes", Long.class).orElse(20L));
             file(place);
             removeTrace(place.trace());
         }
-        try (Connection db = place.open()) {
+        Connection db = place.open();
+        try {
             if (place.postgresql()) {
                 NodeGuard.begin(place, config);
             }
@@ -48,10 +71,11 @@ public final class StartCheck {
                 throw new RefusedStartException("The database " + place + " was last used by a newer Steadwork (" + version.get() + ", this one knows " + last
                         + "). Start that one; an older program could store things wrongly. Nothing was changed.");
             }
-        } catch (SQLException e) {
-            throw Troubles.opening(place, e);
+            return db;
+        } catch (SQLException | RuntimeException e) {
+            db.close();
+            throw e;
         }
-        place.hand(config);
     }
 
     private static void folder(Path folder, long leastFree) {
