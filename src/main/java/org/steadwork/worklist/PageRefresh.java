@@ -34,6 +34,7 @@ class PageRefresh {
         return thread;
     });
     private Future<Boolean> look;
+    private LocalDate lookedOn;
 
     /** Returns whether the list is up to date; what fails is logged and the list shown as it stands. */
     boolean upToDate(LocalDate today) {
@@ -41,9 +42,10 @@ class PageRefresh {
         return result == Refresh.Result.ALL_ARE_DUE ? waitedFor(lookAtAll(today)) : result == Refresh.Result.UP_TO_DATE;
     }
 
-    /** The look that is going on, or a new one. */
+    /** The look of this day that is going on, or a new one. */
     private synchronized Future<Boolean> lookAtAll(LocalDate today) {
-        if (look == null || look.isDone()) {
+        if (look == null || look.isDone() || !today.equals(lookedOn)) {
+            lookedOn = today;
             look = beside.submit(() -> refresh.runWhole(today));
         }
         return look;
